@@ -1,0 +1,2 @@
+/** One class for each command; nothing but wiring. */
+package asfound.command;
