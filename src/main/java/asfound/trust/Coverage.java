@@ -1,5 +1,7 @@
 package asfound.trust;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -9,14 +11,22 @@ import java.util.OptionalDouble;
  *
  * @param building all panels together
  * @param panels each panel, in natural order of its name
- * @param byMethod traced entries by the method that traced them
+ * @param byMethod traced entries by the method that traced them (the strongest where there are several), strongest first
+ * @param byYear traced entries by the year of their latest trace, latest first; {@code no date} last
  * @param statement what the traced part says about the rest, in words; that it says nothing, where the circuits were not
  *     chosen at random
  */
-public record Coverage(Share building, List<Share> panels, Map<String, Integer> byMethod, String statement) {
+public record Coverage(
+        Share building,
+        List<Share> panels,
+        Map<String, Integer> byMethod,
+        Map<String, Integer> byYear,
+        String statement) {
 
     public Coverage {
         panels = List.copyOf(panels);
+        byMethod = Collections.unmodifiableMap(new LinkedHashMap<>(byMethod));
+        byYear = Collections.unmodifiableMap(new LinkedHashMap<>(byYear));
     }
 
     /**
@@ -25,7 +35,7 @@ public record Coverage(Share building, List<Share> panels, Map<String, Integer> 
      * @param panel its one name; empty for the building
      * @param drawn entries drawn with a device
      * @param traced of these, traced (the contract's definition)
-     * @param wrong of the traced, found otherwise than drawn
+     * @param wrong of the traced, found to feed something else than drawn
      * @param bound95 upper 95 % bound on the share of wrong entries among the untraced; empty where no bound holds
      */
     public record Share(String panel, int drawn, int traced, int wrong, OptionalDouble bound95) {

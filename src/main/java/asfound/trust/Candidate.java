@@ -1,0 +1,95 @@
+package asfound.trust;
+
+import asfound.model.Natural;
+import asfound.model.Observation.Method;
+import asfound.network.Device;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** A device that could be traced, while the reasons for doing so are gathered. */
+final class Candidate {
+
+    /** What a trace is good for, most useful first. Each band goes before the next, whatever the numbers within. */
+    enum Band {
+        SETTLES_A_VERDICT,
+        RESOLVES_A_CONFLICT,
+        TESTS_AN_EXPLANATION,
+        MAY_HIDE_A_FEED,
+        WIDENS_COVERAGE
+    }
+
+    static final Comparator<Candidate> MOST_USEFUL_FIRST = Comparator.comparing((Candidate c) -> c.band)
+            .thenComparing(c -> c.worth, Comparator.reverseOrder())
+            .thenComparing(c -> c.location.orElse("\uffff"), Natural.ORDER)
+            .thenComparing(c -> c.device);
+
+    final Device device;
+    private final String circuit;
+    private final Optional<String> location;
+    private final String expect;
+    private final List<String> why = new ArrayList<>();
+    private final Set<String> settles = new LinkedHashSet<>();
+    private final Set<String> findings = new LinkedHashSet<>();
+    private Band band = Band.WIDENS_COVERAGE;
+    private double worth;
+    private Method method = Method.TONE;
+
+    Candidate(Device device, String circuit, Optional<String> location, String expect) {
+        this.device = device;
+        this.circuit = circuit;
+        this.location = location;
+        this.expect = expect;
+    }
+
+    void settles(String equipment, double by) {
+        if (settles.add(equipment)) raise(Band.SETTLES_A_VERDICT, by);
+    }
+
+    void bears(String finding) {
+        findings.add(finding);
+    }
+
+    void because(Band reason, double by, String words) {
+        raise(reason, by);
+        why.add(words);
+    }
+
+    /** Only opening the device and testing the far end dead ends an argument between two traces. */
+    void mustBeOpened() {
+        method = Method.OPENED;
+    }
+
+    private void raise(Band reason, double by) {
+        if (reason.compareTo(band) < 0) {
+            band = reason;
+            worth = 0;
+        }
+        if (reason == band) worth += by;
+    }
+
+    Trace trace(int rank) {
+        List<String> reasons = new ArrayList<>();
+        if (!settles.isEmpty()) reasons.add("Decides whether " + named() + " can be isolated as drawn.");
+        reasons.addAll(why);
+        return new Trace(
+                rank,
+                location,
+                device.in(),
+                circuit,
+                expect,
+                method,
+                String.join(" ", reasons),
+                List.copyOf(settles),
+                findings.stream().sorted().toList());
+    }
+
+    private String named() {
+        List<String> all = List.copyOf(settles);
+        if (all.size() <= 3) return String.join(", ", all);
+        return String.join(", ", all.subList(0, 3)) + " and " + (all.size() - 3) + " more";
+    }
+}
