@@ -1,6 +1,7 @@
 package asfound.audit;
 
 import asfound.drawing.Drawings;
+import asfound.finding.Accepted;
 import asfound.finding.Finding;
 import asfound.isolation.DrawingVerdict;
 import asfound.isolation.Verdict;
@@ -62,7 +63,4 @@ public record Audit(
             problems = List.copyOf(problems);
         }
     }
-
-    /** A finding that the user accepted: listed apart, never dropped. */
-    public record Accepted(Finding finding, String reason, String by, String date) {}
 }

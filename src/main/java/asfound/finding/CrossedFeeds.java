@@ -1,0 +1,31 @@
+package asfound.finding;
+
+import java.util.List;
+
+/**
+ * Two or more devices were each traced to what another of them is drawn to feed. However many devices change
+ * places in a ring, it is one event.
+ */
+public record CrossedFeeds(Event event) implements Finding {
+
+    static final Guide GUIDE = new Guide(
+            "crossed-feeds",
+            "Two or more devices were each traced to what another of them is drawn to feed.",
+            "Opening either device by the drawing isolates the wrong equipment and leaves the intended one live.",
+            "Do not isolate by any of these entries; exchange them on the drawings as listed, at the device and at the headers of the equipment fed.",
+            List.of(
+                    "NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags",
+                    "29 CFR 1910.333(b)(2)(ii) and 1910.147(d): isolate from every source"),
+            new Guide.Example(
+                    List.of("MDP/7 PANEL LP-1", "MDP/9 PANEL LP-2"), List.of("MDP/7 feeds LP-2", "MDP/9 feeds LP-1")),
+            new Guide.NearMiss(
+                    "Other ways of writing one name are not a crossing.",
+                    new Guide.Example(
+                            List.of("MDP/7 PANEL LP-1", "MDP/9 PANEL LP-2"),
+                            List.of("MDP/7 feeds Panel LP1", "MDP/9 feeds LP 2"))));
+
+    @Override
+    public Guide guide() {
+        return GUIDE;
+    }
+}

@@ -1,0 +1,29 @@
+package asfound.finding;
+
+import java.util.List;
+
+/**
+ * A device was traced to something other than its drawing says. A device seen not to feed what is drawn, without
+ * anything else found there, is told the same way.
+ */
+public record FeedsOther(Event event) implements Finding {
+
+    static final Guide GUIDE = new Guide(
+            "feeds-other",
+            "A device was traced to something other than its drawing says.",
+            "Whoever opens this device to work on what the drawing names leaves it live, and takes the supply of something else.",
+            "Do not isolate by this entry; correct the entry to what was traced, and trace what the drawing named to its real device.",
+            List.of(
+                    "NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags",
+                    "NFPA 70-2020 408.4(A): every circuit described by a clear, evident, specific purpose"),
+            new Guide.Example(List.of("MDP/7 PANEL LP-1", "MDP/9 PANEL LP-2"), List.of("MDP/7 feeds LP-2")),
+            new Guide.NearMiss(
+                    "Only a label was read: a label proves nothing.",
+                    new Guide.Example(
+                            List.of("MDP/7 PANEL LP-1", "MDP/9 PANEL LP-2"), List.of("MDP/7 feeds LP-2 [label]"))));
+
+    @Override
+    public Guide guide() {
+        return GUIDE;
+    }
+}
