@@ -1,0 +1,207 @@
+package asfound.report.picture;
+
+import asfound.network.Device;
+import asfound.report.picture.Picture.Form;
+import asfound.report.picture.Picture.Joint;
+import asfound.report.picture.Picture.Point;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.eclipse.elk.alg.layered.options.LayeredMetaDataProvider;
+import org.eclipse.elk.alg.layered.options.LayeredOptions;
+import org.eclipse.elk.alg.layered.options.NodePlacementStrategy;
+import org.eclipse.elk.alg.layered.options.OrderingStrategy;
+import org.eclipse.elk.core.RecursiveGraphLayoutEngine;
+import org.eclipse.elk.core.data.LayoutMetaDataService;
+import org.eclipse.elk.core.math.ElkPadding;
+import org.eclipse.elk.core.options.CoreOptions;
+import org.eclipse.elk.core.options.Direction;
+import org.eclipse.elk.core.options.EdgeRouting;
+import org.eclipse.elk.core.options.PortConstraints;
+import org.eclipse.elk.core.options.PortSide;
+import org.eclipse.elk.core.options.SizeConstraint;
+import org.eclipse.elk.core.util.BasicProgressMonitor;
+import org.eclipse.elk.graph.ElkEdge;
+import org.eclipse.elk.graph.ElkEdgeSection;
+import org.eclipse.elk.graph.ElkNode;
+import org.eclipse.elk.graph.ElkPort;
+import org.eclipse.elk.graph.util.ElkGraphUtil;
+
+/** Places one sheet in layers, sources on the left, wires at right angles, by the Eclipse Layout Kernel. */
+final class Layout {
+
+    /** Room for a device and its label, and for a mark and its word, at either end of every wire. */
+    private static final double DEVICE_ROOM = 92, MARK_ROOM = 84;
+
+    private final Map<String, ElkNode> nodes = new LinkedHashMap<>();
+    private final Map<String, ElkPort> ports = new HashMap<>();
+    private final List<ElkEdge> edges = new ArrayList<>();
+    private final Function<Device, String> labels;
+
+    private Layout(Function<Device, String> labels) {
+        this.labels = labels;
+    }
+
+    static Picture of(Sheet sheet, Graph graph, Function<Device, String> labels) {
+        return new Layout(labels).place(sheet, graph);
+    }
+
+    private Picture place(Sheet sheet, Graph graph) {
+        ElkNode root = root();
+        graph.nodes.values().forEach(n -> nodes.put(n.key(), node(root, n)));
+        for (Graph.Edge e : graph.edges) {
+            ElkPort from = port(e.from(), "out " + e.fromPort(), PortSide.EAST);
+            ElkPort to = port(e.to(), "in " + e.toPort(), e.to().startsWith("tie ") ? PortSide.WEST : PortSide.WEST);
+            edges.add(ElkGraphUtil.createSimpleEdge(from, to));
+        }
+        graph.nodes.values().forEach(this::size);
+        new RecursiveGraphLayoutEngine().layout(root, new BasicProgressMonitor());
+        return picture(sheet, graph, root);
+    }
+
+    private static ElkNode root() {
+        LayoutMetaDataService.getInstance().registerLayoutMetaDataProviders(new LayeredMetaDataProvider());
+        ElkNode root = ElkGraphUtil.createGraph();
+        root.setProperty(CoreOptions.ALGORITHM, LayeredOptions.ALGORITHM_ID);
+        root.setProperty(LayeredOptions.DIRECTION, Direction.RIGHT);
+        root.setProperty(LayeredOptions.EDGE_ROUTING, EdgeRouting.ORTHOGONAL);
+        root.setProperty(LayeredOptions.RANDOM_SEED, 1);
+        root.setProperty(LayeredOptions.THOROUGHNESS, 12);
+        root.setProperty(LayeredOptions.CONSIDER_MODEL_ORDER_STRATEGY, OrderingStrategy.PREFER_EDGES);
+        root.setProperty(LayeredOptions.NODE_PLACEMENT_STRATEGY, NodePlacementStrategy.NETWORK_SIMPLEX);
+        root.setProperty(LayeredOptions.SPACING_NODE_NODE, 22.0);
+        root.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, DEVICE_ROOM + MARK_ROOM);
+        root.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, DEVICE_ROOM);
+        root.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, 14.0);
+        root.setProperty(LayeredOptions.SPACING_EDGE_NODE, 20.0);
+        root.setProperty(LayeredOptions.SPACING_EDGE_EDGE, 18.0);
+        root.setProperty(LayeredOptions.PADDING, new ElkPadding(24));
+        return root;
+    }
+
+    private static ElkNode node(ElkNode root, Graph.Node n) {
+        ElkNode node = ElkGraphUtil.createNode(root);
+        node.setIdentifier(n.key());
+        node.setDimensions(n.width(), n.minHeight());
+        node.setProperty(CoreOptions.NODE_SIZE_CONSTRAINTS, EnumSet.noneOf(SizeConstraint.class));
+        boolean fixed = n.form() == Form.IN_LINE || n.form() == Form.REFERENCE;
+        node.setProperty(CoreOptions.PORT_CONSTRAINTS, fixed ? PortConstraints.FIXED_POS : PortConstraints.FIXED_SIDE);
+        return node;
+    }
+
+    /** All wires at a symbol in the line, and all at one device, meet in one port. */
+    private ElkPort port(String nodeKey, String portKey, PortSide side) {
+        ElkNode node = nodes.get(nodeKey);
+        boolean one = node.getProperty(CoreOptions.PORT_CONSTRAINTS) == PortConstraints.FIXED_POS;
+        return ports.computeIfAbsent(nodeKey + "\n" + (one ? side.name() : portKey), k -> {
+            ElkPort port = ElkGraphUtil.createPort(node);
+            port.setProperty(CoreOptions.PORT_SIDE, side);
+            if (one) port.setLocation(side == PortSide.EAST ? node.getWidth() : 0, Sizes.SYMBOL / 2);
+            return port;
+        });
+    }
+
+    private void size(Graph.Node n) {
+        if (n.form() != Form.BOX) return;
+        ElkNode node = nodes.get(n.key());
+        long out = node.getPorts().stream()
+                .filter(p -> p.getProperty(CoreOptions.PORT_SIDE) == PortSide.EAST)
+                .count();
+        long most = Math.max(out, node.getPorts().size() - out);
+        node.setHeight(Math.max(n.minHeight(), (most + 1) * Sizes.PORT_PITCH));
+    }
+
+    private Picture picture(Sheet sheet, Graph graph, ElkNode root) {
+        List<Picture.Symbol> symbols = new ArrayList<>();
+        for (Graph.Node n : graph.nodes.values()) {
+            ElkNode at = nodes.get(n.key());
+            symbols.add(new Picture.Symbol(
+                    n.form(),
+                    n.name(),
+                    n.kind(),
+                    n.detail(),
+                    n.drawn(),
+                    n.found(),
+                    n.verdict(),
+                    n.sheet(),
+                    at.getX(),
+                    at.getY(),
+                    at.getWidth(),
+                    at.getHeight()));
+        }
+        List<Picture.Wire> wires = new ArrayList<>();
+        Map<String, Picture.Tap> taps = new LinkedHashMap<>();
+        Map<String, Joint> joints = new LinkedHashMap<>();
+        for (int i = 0; i < edges.size(); i++) {
+            Graph.Edge e = graph.edges.get(i);
+            List<Point> path = path(edges.get(i));
+            lengthen(path, graph.nodes.get(e.from()), graph.nodes.get(e.to()));
+            taps(e, path, taps);
+            wires.add(wire(e, path));
+            edges.get(i)
+                    .getProperty(CoreOptions.JUNCTION_POINTS)
+                    .forEach(p -> joints.putIfAbsent(p.x + " " + p.y, new Joint(p.x, p.y)));
+        }
+        return new Picture(
+                sheet.number(),
+                sheet.title(),
+                root.getWidth(),
+                root.getHeight(),
+                symbols,
+                wires,
+                List.copyOf(taps.values()),
+                List.copyOf(joints.values()));
+    }
+
+    private static List<Point> path(ElkEdge edge) {
+        List<Point> path = new ArrayList<>();
+        for (ElkEdgeSection s : edge.getSections()) {
+            path.add(new Point(s.getStartX(), s.getStartY()));
+            s.getBendPoints().forEach(b -> path.add(new Point(b.getX(), b.getY())));
+            path.add(new Point(s.getEndX(), s.getEndY()));
+        }
+        return path;
+    }
+
+    /** A wire reaches through the name's width to a symbol in the line. */
+    private void lengthen(List<Point> path, Graph.Node from, Graph.Node to) {
+        if (path.isEmpty()) return;
+        Point first = path.get(0), last = path.get(path.size() - 1);
+        if (from.form() == Form.IN_LINE) path.set(0, new Point(centre(from) + Sizes.SYMBOL / 2, first.y()));
+        if (to.form() == Form.IN_LINE) path.set(path.size() - 1, new Point(centre(to) - Sizes.SYMBOL / 2, last.y()));
+    }
+
+    private double centre(Graph.Node n) {
+        ElkNode at = nodes.get(n.key());
+        return at.getX() + at.getWidth() / 2;
+    }
+
+    private void taps(Graph.Edge e, List<Point> path, Map<String, Picture.Tap> taps) {
+        if (path.isEmpty()) return;
+        Point first = path.get(0), last = path.get(path.size() - 1);
+        e.atFrom().ifPresent(d -> tap(d, nodes.get(e.from()), first.x() + 18, first.y(), e.normallyOpen(), taps));
+        e.atTo().ifPresent(d -> tap(d, nodes.get(e.to()), last.x() - 18, last.y(), e.normallyOpen(), taps));
+    }
+
+    private void tap(Device d, ElkNode at, double x, double y, boolean open, Map<String, Picture.Tap> taps) {
+        String label = at.getIdentifier().endsWith(" " + d.in()) ? labels.apply(d) : d.in() + "/" + labels.apply(d);
+        taps.putIfAbsent(d.label() + "\n" + y, new Picture.Tap(d, label, open, x, y));
+    }
+
+    /** The mark stands on the wire's last level stretch, which it shares with no other. */
+    private static Picture.Wire wire(Graph.Edge e, List<Point> path) {
+        double x = 0, y = 0;
+        if (!path.isEmpty()) {
+            Point end = path.get(path.size() - 1);
+            Point before = path.size() > 1 ? path.get(path.size() - 2) : end;
+            boolean deviceThere = e.atTo().isPresent();
+            x = Math.max(before.x() + 8, end.x() - (deviceThere ? 76 : 44));
+            y = end.y();
+        }
+        return new Picture.Wire(path, e.standing(), e.normallyOpen(), e.from(), e.to(), e.words(), e.count(), x, y);
+    }
+}
