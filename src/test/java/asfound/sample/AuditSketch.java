@@ -355,6 +355,7 @@ public final class AuditSketch {
                 new Coverage.Share("", drawn, traced, 0, OptionalDouble.empty()),
                 panels,
                 Map.of("opened", traced),
+                Map.of("2026", traced),
                 statement);
     }
 }

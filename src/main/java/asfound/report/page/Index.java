@@ -1,0 +1,143 @@
+package asfound.report.page;
+
+import asfound.audit.Audit;
+import asfound.finding.Finding;
+import asfound.isolation.Verdict;
+import asfound.model.Natural;
+import asfound.model.Place;
+import asfound.network.Connection;
+import asfound.network.DeviceRecord;
+import asfound.network.Equipment;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/** The audit's parts by the equipment, device or drawing that they are about, and where on the page each stands. */
+public final class Index {
+
+    private final Map<String, String> anchors = new LinkedHashMap<>();
+    private final Map<String, String> drawings = new TreeMap<>(Natural.ORDER);
+    private final Map<String, Verdict> verdicts = new HashMap<>();
+    private final Map<String, List<Finding>> findings = new HashMap<>();
+    private final Map<String, List<Finding>> byDevice = new HashMap<>();
+    private final Map<String, List<Connection>> arriving = new HashMap<>();
+    private final Map<String, List<Connection>> leaving = new HashMap<>();
+    private final Map<String, List<DeviceRecord>> devices = new HashMap<>();
+    private final MarkedDrawings marked;
+
+    Index(Audit audit) {
+        marked = new MarkedDrawings(audit);
+        Set<String> taken = new HashSet<>();
+        for (Equipment e : audit.network().equipment()) anchors.put(e.name(), anchor("eq-", e.name(), taken));
+        TreeSet<String> files = new TreeSet<>(Natural.ORDER);
+        audit.drawingVerdicts().forEach(d -> files.add(d.file()));
+        audit.findings().forEach(f -> f.drawings().forEach(p -> files.add(p.file())));
+        for (String file : files) drawings.put(file, "dr-" + (drawings.size() + 1));
+        audit.verdicts().forEach(v -> verdicts.put(v.equipment(), v));
+        for (Finding f : audit.findings()) {
+            equipmentOf(f).forEach(name -> add(findings, name, f));
+            devicesOf(f).forEach(label -> add(byDevice, label, f));
+        }
+        for (Connection c : audit.network().connections()) {
+            add(arriving, c.to(), c);
+            add(leaving, c.from(), c);
+        }
+        audit.network().devices().forEach(d -> add(devices, d.device().in(), d));
+    }
+
+    private static <T> void add(Map<String, List<T>> map, String key, T value) {
+        map.computeIfAbsent(key, k -> new ArrayList<>()).add(value);
+    }
+
+    private static String anchor(String prefix, String name, Set<String> taken) {
+        String plain = prefix + name.replaceAll("[^A-Za-z0-9]+", "-");
+        String unique = plain;
+        for (int n = 2; !taken.add(unique); n++) unique = plain + "." + n;
+        return unique;
+    }
+
+    /** Every equipment that a finding names, once. */
+    public static List<String> equipmentOf(Finding f) {
+        return Stream.concat(Stream.of(f.equipment()), f.others().stream().map(Finding.Part::equipment))
+                .distinct()
+                .toList();
+    }
+
+    private static List<String> devicesOf(Finding f) {
+        Stream<String> others =
+                f.others().stream().flatMap(p -> p.circuit().map(c -> p.equipment() + "/" + c).stream());
+        return Stream.concat(f.circuit().map(c -> f.equipment() + "/" + c).stream(), others)
+                .distinct()
+                .toList();
+    }
+
+    /** The id of the equipment's sheet on the page; empty for what is no equipment of the network. */
+    public Optional<String> anchor(String equipment) {
+        return Optional.ofNullable(anchors.get(equipment));
+    }
+
+    /** Ids of all the equipment that a finding names, parted by spaces. */
+    public String anchors(Finding f) {
+        return String.join(
+                " ", equipmentOf(f).stream().flatMap(n -> anchor(n).stream()).toList());
+    }
+
+    /** Every drawing with its id on the page, in order of file. */
+    public Map<String, String> drawings() {
+        return drawings;
+    }
+
+    public String drawings(Finding f) {
+        return String.join(
+                " ",
+                f.drawings().stream()
+                        .map(Place::file)
+                        .distinct()
+                        .map(drawings::get)
+                        .toList());
+    }
+
+    /** The marked copies of the drawings. */
+    public MarkedDrawings marked() {
+        return marked;
+    }
+
+    /** Every equipment that a finding names, in natural order, with its id on the page. */
+    public Map<String, String> equipmentWithFindings() {
+        Map<String, String> named = new TreeMap<>(Natural.ORDER);
+        findings.keySet().forEach(name -> anchor(name).ifPresent(id -> named.put(name, id)));
+        return named;
+    }
+
+    public Optional<Verdict> verdict(String equipment) {
+        return Optional.ofNullable(verdicts.get(equipment));
+    }
+
+    public List<Finding> findings(String equipment) {
+        return findings.getOrDefault(equipment, List.of());
+    }
+
+    public List<Finding> findings(DeviceRecord device) {
+        return byDevice.getOrDefault(device.device().label(), List.of());
+    }
+
+    public List<Connection> supply(String equipment) {
+        return arriving.getOrDefault(equipment, List.of());
+    }
+
+    public List<Connection> supplies(String equipment) {
+        return leaving.getOrDefault(equipment, List.of());
+    }
+
+    public List<DeviceRecord> devices(String equipment) {
+        return devices.getOrDefault(equipment, List.of());
+    }
+}
