@@ -2,7 +2,8 @@ package asfound.sample;
 
 import asfound.audit.Audit;
 import asfound.drawing.Drawings;
-import asfound.finding.Correction;
+import asfound.finding.Accepted;
+import asfound.finding.Event;
 import asfound.finding.Finding;
 import asfound.finding.Severity;
 import asfound.isolation.DrawingVerdict;
@@ -39,6 +40,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.function.Function;
 
 /** An audit made by hand, for tests of what shows an audit: every part is put in as it is to be shown, nothing is computed. */
 public final class AuditSketch {
@@ -54,7 +56,7 @@ public final class AuditSketch {
     private final List<Observation> survey = new ArrayList<>();
     private final List<Verdict> verdicts = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
-    private final List<Audit.Accepted> accepted = new ArrayList<>();
+    private final List<Accepted> accepted = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
     private final List<Trace> plan = new ArrayList<>();
     private String statement = "The traced circuits were not chosen at random; they say nothing about the rest.";
@@ -189,28 +191,38 @@ public final class AuditSketch {
     }
 
     public AuditSketch finding(
-            String kind, Severity severity, String device, String drawn, String found, String message) {
+            Function<Event, Finding> kind,
+            Severity severity,
+            String device,
+            String drawn,
+            String found,
+            String message) {
         findings.add(made(kind, severity, device, drawn, found, message));
         return this;
     }
 
-    public AuditSketch accepted(String kind, Severity severity, String device, String message, String reason) {
-        accepted.add(new Audit.Accepted(
-                made(kind, severity, device, "", "", message), reason, "R. Lindqvist", "2026-04-02"));
+    public AuditSketch accepted(
+            Function<Event, Finding> kind, Severity severity, String device, String message, String reason) {
+        accepted.add(new Accepted(
+                made(kind, severity, device, "", "", message), reason, "R. Lindqvist", LocalDate.of(2026, 4, 2)));
         return this;
     }
 
-    private Finding made(String kind, Severity severity, String device, String drawn, String found, String message) {
+    private Finding made(
+            Function<Event, Finding> kind,
+            Severity severity,
+            String device,
+            String drawn,
+            String found,
+            String message) {
         String in = device.contains("/") ? device(device).in() : device;
         Optional<String> circuit =
                 Optional.of(device).filter(d -> d.contains("/")).map(AuditSketch::key);
         Place place = Place.page(drawingOf.getOrDefault(in, "one-line/feeders.csv"), 1, new Box(60, 120, 240, 12));
-        return new Made(
-                kind,
+        return kind.apply(new Event(
                 severity,
-                in,
-                circuit,
-                kinds.containsKey(found) ? List.of(new Finding.Part(found, Optional.empty())) : List.of(),
+                new Finding.Part(in, circuit),
+                kinds.containsKey(found) ? List.of(Finding.Part.of(found)) : List.of(),
                 drawn,
                 found,
                 List.of(place),
@@ -220,23 +232,8 @@ public final class AuditSketch {
                         .toList(),
                 message,
                 "Change the entry to read " + found + ".",
-                List.of());
+                List.of()));
     }
-
-    private record Made(
-            String kind,
-            Severity severity,
-            String equipment,
-            Optional<String> circuit,
-            List<Finding.Part> others,
-            String drawn,
-            String found,
-            List<Place> drawings,
-            List<Observation> evidence,
-            String message,
-            String correction,
-            List<Correction> corrections)
-            implements Finding {}
 
     public AuditSketch problem(Place place, String message, String remedy) {
         problems.add(new Problem(place, message, remedy));

@@ -19,7 +19,14 @@ import static asfound.network.Standing.STALE;
 import static asfound.network.Standing.UNTRACED;
 
 import asfound.audit.Audit;
+import asfound.finding.CrossedFeeds;
+import asfound.finding.EntryBlank;
+import asfound.finding.FeedsOther;
 import asfound.finding.Severity;
+import asfound.finding.SurveyConflict;
+import asfound.finding.UndocumentedFeed;
+import asfound.finding.UndocumentedSource;
+import asfound.finding.VagueEntry;
 import asfound.model.Place;
 import asfound.network.Connection.Flow;
 
@@ -98,43 +105,43 @@ public final class BrackenMill {
                 .verdict("LP-3", UNPROVEN, "SB-2/3", null, "", "SB-2/3 was not traced to LP-3.")
                 .verdict("LP-4", FAILS, "", "HP-1/7", "UTILITY", "LP-4 was found and no drawing shows it.");
         mill.finding(
-                        "undocumented-source",
+                        UndocumentedSource::new,
                         Severity.DANGER,
                         "HP-1/12",
                         "",
                         "PV-1",
                         "PV-1 feeds HP-1 through HP-1/12 and no drawing shows it.")
                 .finding(
-                        "crossed-feeds",
+                        CrossedFeeds::new,
                         Severity.DANGER,
                         "T-1/1",
                         "LP-1A",
                         "LP-1B",
                         "T-1/1 and T-1/2 are crossed: each was traced to the panel that the other is drawn to feed.")
                 .finding(
-                        "undocumented-feed",
+                        UndocumentedFeed::new,
                         Severity.WARNING,
                         "HP-1/7",
                         "space",
                         "LP-4",
                         "HP-1/7 is drawn as a space and was traced to LP-4.")
                 .finding(
-                        "feeds-other",
+                        FeedsOther::new,
                         Severity.WARNING,
                         "HP-1/3",
                         "Loom row B",
                         "Humidifier",
                         "HP-1/3 is drawn to feed Loom row B and was traced to Humidifier.")
-                .finding("vague-entry", Severity.NOTICE, "HP-1/5", HOSTILE, "", "The entry reads " + HOSTILE + ".")
+                .finding(VagueEntry::new, Severity.NOTICE, "HP-1/5", HOSTILE, "", "The entry reads " + HOSTILE + ".")
                 .finding(
-                        "survey-conflict",
+                        SurveyConflict::new,
                         Severity.CAUTION,
                         "UPS-1/1",
                         "LP-2A",
                         "nothing",
                         "UPS-1/1 was seen to feed LP-2A and to feed nothing.")
                 .accepted(
-                        "entry-blank",
+                        EntryBlank::new,
                         Severity.NOTICE,
                         "LP-1A/2",
                         "LP-1A/2 has no description.",
