@@ -104,10 +104,14 @@ public final class DirectoryJson {
 
     static void problem(JsonGenerator json, Problem problem) throws IOException {
         json.writeStartObject();
+        problemMembers(json, problem);
+        json.writeEndObject();
+    }
+
+    static void problemMembers(JsonGenerator json, Problem problem) throws IOException {
         json.writeStringField("where", problem.place().within());
         json.writeStringField("message", problem.message());
         json.writeStringField("remedy", problem.remedy());
-        json.writeEndObject();
     }
 
     /** The stated values of one object; at its end, what of them was unreadable and the text as it stands. */

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.JsonGeneratorDelegate;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
@@ -27,7 +28,34 @@ public final class Json {
         JsonGenerator json = new JsonFactory()
                 .createGenerator(out, JsonEncoding.UTF8)
                 .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-        return json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(lines));
+        json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(lines));
+        return new Whole(json);
+    }
+
+    /** Writes half a surrogate pair, that a broken drawing can hold, as the sign for a broken character. */
+    private static final class Whole extends JsonGeneratorDelegate {
+
+        Whole(JsonGenerator json) {
+            super(json);
+        }
+
+        @Override
+        public void writeString(String text) throws IOException {
+            super.writeString(whole(text));
+        }
+
+        @Override
+        public void writeFieldName(String name) throws IOException {
+            super.writeFieldName(whole(name));
+        }
+
+        private static String whole(String text) {
+            if (text.chars().noneMatch(c -> Character.isSurrogate((char) c))) return text;
+            return text.codePoints()
+                    .map(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE ? 0xFFFD : c)
+                    .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                    .toString();
+        }
     }
 
     static void text(JsonGenerator json, String name, Optional<String> value) throws IOException {

@@ -22,7 +22,8 @@ public final class FileNames {
      * as underscores. It is one name, never a path. Two texts can give one name.
      */
     public static String of(String text) {
-        String name = UNFIT.matcher(Normalizer.normalize(text, Normalizer.Form.NFC))
+        String start = text.length() <= LONGEST_BYTES ? text : text.substring(0, LONGEST_BYTES);
+        String name = UNFIT.matcher(Normalizer.normalize(start, Normalizer.Form.NFC))
                 .replaceAll("_")
                 .strip();
         while (name.getBytes(StandardCharsets.UTF_8).length > LONGEST_BYTES)
