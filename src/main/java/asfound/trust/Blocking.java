@@ -1,6 +1,5 @@
 package asfound.trust;
 
-import asfound.model.EquipmentKind;
 import asfound.network.Connection;
 import asfound.network.Device;
 import asfound.network.Equipment;
@@ -30,11 +29,7 @@ final class Blocking {
             if (!c.to().equals(c.from()))
                 touching.computeIfAbsent(c.to(), e -> new ArrayList<>()).add(c);
         }
-        for (Equipment e : network.equipment()) if (canSupply(e.kind())) sources.add(e.name());
-    }
-
-    private static boolean canSupply(EquipmentKind kind) {
-        return kind.isSource();
+        for (Equipment e : network.equipment()) if (e.kind().isSource()) sources.add(e.name());
     }
 
     /** The unsettled connections on the ways from any source to {@code target} that the open points leave. */

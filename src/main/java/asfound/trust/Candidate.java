@@ -1,10 +1,8 @@
 package asfound.trust;
 
-import asfound.model.Natural;
 import asfound.model.Observation.Method;
 import asfound.network.Device;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -22,17 +20,12 @@ final class Candidate {
         WIDENS_COVERAGE
     }
 
-    static final Comparator<Candidate> MOST_USEFUL_FIRST = Comparator.comparing((Candidate c) -> c.band)
-            .thenComparing(c -> c.worth, Comparator.reverseOrder())
-            .thenComparing(c -> c.location.orElse("\uffff"), Natural.ORDER)
-            .thenComparing(c -> c.device);
-
     final Device device;
+    final Optional<String> location;
     private final String circuit;
-    private final Optional<String> location;
     private final String expect;
     private final List<String> why = new ArrayList<>();
-    private final Set<String> settles = new LinkedHashSet<>();
+    private final Set<String> decides = new LinkedHashSet<>();
     private final Set<String> findings = new LinkedHashSet<>();
     private Band band = Band.WIDENS_COVERAGE;
     private double worth;
@@ -45,17 +38,27 @@ final class Candidate {
         this.expect = expect;
     }
 
-    void settles(String equipment, double by) {
-        if (settles.add(equipment)) raise(Band.SETTLES_A_VERDICT, by);
+    Band band() {
+        return band;
     }
 
-    void bears(String finding) {
+    /** How much it is worth within its band. */
+    double worth() {
+        return worth;
+    }
+
+    /** It stands between the equipment and a settled verdict. */
+    void decides(String equipment, double by) {
+        if (decides.add(equipment)) raise(Band.SETTLES_A_VERDICT, by);
+    }
+
+    void bearsOn(String finding) {
         findings.add(finding);
     }
 
     void because(Band reason, double by, String words) {
         raise(reason, by);
-        why.add(words);
+        if (!why.contains(words)) why.add(words);
     }
 
     /** Only opening the device and testing the far end dead ends an argument between two traces. */
@@ -73,7 +76,7 @@ final class Candidate {
 
     Trace trace(int rank) {
         List<String> reasons = new ArrayList<>();
-        if (!settles.isEmpty()) reasons.add("Decides whether " + named() + " can be isolated as drawn.");
+        if (!decides.isEmpty()) reasons.add("Decides whether the drawn points of " + named() + " can be believed.");
         reasons.addAll(why);
         return new Trace(
                 rank,
@@ -83,12 +86,12 @@ final class Candidate {
                 expect,
                 method,
                 String.join(" ", reasons),
-                List.copyOf(settles),
+                List.copyOf(decides),
                 findings.stream().sorted().toList());
     }
 
     private String named() {
-        List<String> all = List.copyOf(settles);
+        List<String> all = List.copyOf(decides);
         if (all.size() <= 3) return String.join(", ", all);
         return String.join(", ", all.subList(0, 3)) + " and " + (all.size() - 3) + " more";
     }

@@ -29,7 +29,7 @@ public final class Coverages {
     public static Coverage of(Network network, Settings settings) {
         boolean random =
                 settings.chosen().filter(c -> c == Settings.Chosen.RANDOM).isPresent();
-        Entries entries = new Entries(network, (a, b) -> !a.equalsIgnoreCase(b));
+        Entries entries = new Entries(network, settings);
         Map<String, List<DeviceRecord>> byPanel = new TreeMap<>(Natural.ORDER);
         List<DeviceRecord> drawn = entries.drawn();
         for (DeviceRecord entry : drawn)

@@ -9,6 +9,7 @@ import asfound.network.DeviceRecord.Showing;
 import asfound.network.Network;
 import asfound.network.Served;
 import asfound.network.Standing;
+import asfound.recordset.Settings;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -23,8 +24,12 @@ final class Entries {
     private final BiPredicate<String, String> differ;
     private final Map<Device, List<Connection>> through = new HashMap<>();
 
+    Entries(Network network, Settings settings) {
+        this(network, (a, b) -> !a.equalsIgnoreCase(b));
+    }
+
     /** @param differ whether two descriptions certainly mean two things */
-    Entries(Network network, BiPredicate<String, String> differ) {
+    private Entries(Network network, BiPredicate<String, String> differ) {
         this.network = network;
         this.differ = differ;
         for (Connection connection : network.connections())

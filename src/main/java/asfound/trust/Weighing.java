@@ -1,0 +1,179 @@
+package asfound.trust;
+
+import asfound.finding.Finding;
+import asfound.isolation.Verdict;
+import asfound.isolation.Verdict.Standing;
+import asfound.network.Connection;
+import asfound.network.Device;
+import asfound.network.DeviceRecord;
+import asfound.network.DeviceRecord.Tracing;
+import asfound.network.Equipment;
+import asfound.network.Network;
+import asfound.network.Served;
+import asfound.trust.Candidate.Band;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Gathers the reasons for which each candidate is worth a trace. */
+final class Weighing {
+
+    private static final double LIFE_SAFETY = 5;
+
+    private final Network network;
+    private final Candidates candidates;
+    private final Entries entries;
+
+    Weighing(Network network, Candidates candidates, Entries entries) {
+        this.network = network;
+        this.candidates = candidates;
+        this.entries = entries;
+    }
+
+    void weigh(List<Verdict> verdicts, List<Finding> findings) {
+        byVerdicts(verdicts);
+        byConflicts();
+        byRivals(verdicts);
+        byHiddenFeeds(verdicts);
+        byPanels();
+        byFindings(findings);
+    }
+
+    /** An equipment whose verdict hangs on few traces goes before one that needs many. */
+    private void byVerdicts(List<Verdict> verdicts) {
+        Blocking blocking = new Blocking(network);
+        Set<String> lifeSafety = new HashSet<>();
+        for (Equipment e : network.equipment()) if (e.lifeSafety()) lifeSafety.add(e.name());
+        for (Verdict verdict : verdicts) {
+            if (!isUnsettled(verdict)) continue;
+            List<Candidate> ways = Stream.concat(
+                            verdict.drawnPoints().stream(),
+                            blocking.of(verdict.equipment(), verdict.drawnPoints()).stream()
+                                    .map(candidates::toTrace))
+                    .distinct()
+                    .flatMap(d -> candidates.at(d).stream())
+                    .toList();
+            double weight = (lifeSafety.contains(verdict.equipment()) ? LIFE_SAFETY : 1)
+                    + Math.log1p(verdict.alsoDark().size());
+            for (Candidate way : ways) way.decides(verdict.equipment(), weight / ways.size());
+        }
+    }
+
+    /** More traces can change what is known: it is unproven, or it fails and nobody knows what feeds it. */
+    private static boolean isUnsettled(Verdict verdict) {
+        return verdict.standing() == Standing.UNPROVEN
+                || verdict.standing() == Standing.FAILS && verdict.foundPoints().isEmpty();
+    }
+
+    private void byConflicts() {
+        for (Candidate c : candidates.all()) {
+            Tracing tracing =
+                    candidates.record(c.device).map(DeviceRecord::tracing).orElse(Tracing.NOT_SEEN);
+            if (tracing == Tracing.CONFLICT) {
+                c.because(Band.RESOLVES_A_CONFLICT, 2, "Observations of it cannot all be true: shows which holds.");
+                c.mustBeOpened();
+            } else if (tracing == Tracing.STALE) {
+                String why = "Traced only before the latest modification: shows whether that trace still holds.";
+                c.because(Band.RESOLVES_A_CONFLICT, 1, why);
+            }
+        }
+    }
+
+    /**
+     * Where something else was found on an equipment's drawn point, its own supply is likeliest on the device that is drawn
+     * for what was found: the two may be crossed.
+     */
+    private void byRivals(List<Verdict> verdicts) {
+        Map<String, List<Device>> drawnFor = new HashMap<>();
+        for (Connection c : network.connections())
+            if (c.drawn() && !c.devices().isEmpty())
+                drawnFor.computeIfAbsent(c.to(), t -> new ArrayList<>()).add(candidates.toTrace(c));
+        for (Verdict verdict : verdicts) {
+            if (!isUnsettled(verdict)) continue;
+            for (Device point : verdict.drawnPoints())
+                for (String other : foundOn(point))
+                    for (Device rival : drawnFor.getOrDefault(other, List.of()))
+                        candidates
+                                .at(rival)
+                                .ifPresent(c -> c.because(
+                                        Band.TESTS_AN_EXPLANATION,
+                                        1,
+                                        other + ", drawn here, was found on " + point.label() + ", which is drawn for "
+                                                + verdict.equipment() + ": the two may be crossed."));
+        }
+    }
+
+    private List<String> foundOn(Device point) {
+        return candidates.record(point).filter(Entries::isTraced).stream()
+                .flatMap(r -> r.tracedTo().stream())
+                .map(Served::equipment)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** An undrawn feed is likeliest where feeders are, and most of all where an equipment's supply went missing. */
+    private void byHiddenFeeds(List<Verdict> verdicts) {
+        Map<String, Integer> feeders = new HashMap<>();
+        for (Connection c : network.connections()) feeders.merge(c.from(), 1, Integer::sum);
+        Map<String, List<String>> missing = new HashMap<>();
+        for (Verdict verdict : verdicts)
+            if (verdict.standing() == Standing.FAILS && verdict.foundPoints().isEmpty())
+                verdict.drawnPoints().stream()
+                        .map(Device::in)
+                        .distinct()
+                        .forEach(in -> missing.computeIfAbsent(in, p -> new ArrayList<>())
+                                .add(verdict.equipment()));
+        for (Candidate c : candidates.all()) {
+            List<String> lost = missing.getOrDefault(c.device.in(), List.of());
+            if (!lost.isEmpty())
+                c.because(
+                        Band.MAY_HIDE_A_FEED,
+                        1000.0 * lost.size(),
+                        "What feeds " + String.join(", ", lost) + " was not found: it may be here.");
+            int fed = feeders.getOrDefault(c.device.in(), 0);
+            if (fed >= 2)
+                c.because(
+                        Band.MAY_HIDE_A_FEED,
+                        fed,
+                        c.device.in() + " feeds " + fed
+                                + " pieces of equipment: a feed that is not drawn is likeliest here.");
+        }
+    }
+
+    private void byPanels() {
+        Map<String, int[]> tracedAndWrong = new HashMap<>();
+        for (DeviceRecord record : network.devices()) {
+            int[] its = tracedAndWrong.computeIfAbsent(record.device().in(), p -> new int[2]);
+            if (Entries.isTraced(record)) its[0]++;
+            if (entries.isWrong(record)) its[1]++;
+        }
+        for (Candidate c : candidates.all()) {
+            int[] its = tracedAndWrong.getOrDefault(c.device.in(), new int[2]);
+            // One wrong and one right entry are taken as seen beforehand, so that little evidence weighs little.
+            c.because(Band.WIDENS_COVERAGE, (its[1] + 1) / (its[0] + 2.0), widens(c.device.in(), its[0], its[1]));
+        }
+    }
+
+    private static String widens(String panel, int traced, int wrong) {
+        if (traced == 0) return "Nothing in " + panel + " was traced yet.";
+        if (wrong == 0) return "Widens what is known of " + panel + ".";
+        return wrong + " of " + traced + " traced entries of " + panel
+                + " are wrong: the rest of it is likelier to be wrong too.";
+    }
+
+    private void byFindings(List<Finding> findings) {
+        for (Finding finding : findings) {
+            bearsOn(finding.equipment(), finding.circuit(), finding.id());
+            for (Finding.Part part : finding.others()) bearsOn(part.equipment(), part.circuit(), finding.id());
+        }
+    }
+
+    private void bearsOn(String in, Optional<String> circuit, String id) {
+        circuit.flatMap(key -> candidates.at(new Device(in, key))).ifPresent(c -> c.bearsOn(id));
+    }
+}
