@@ -1,0 +1,49 @@
+package asfound.report.pdf;
+
+import asfound.audit.Audit;
+import asfound.isolation.DrawingVerdict;
+import asfound.isolation.Verdict.Standing;
+import asfound.model.Problem;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the marked copy of one drawing is made of.
+ *
+ * @param input the drawing
+ * @param name its file name in the output folder: {@code redlines/LP-2A.pdf}
+ * @param marks in reading order
+ * @param verdict of the whole drawing, where there is one
+ * @param pages the worst verdict of each page with the equipment that has it; pages that agree are left out
+ * @param building whose drawing it is
+ */
+public record Redline(
+        Audit.Input input,
+        String name,
+        List<Mark> marks,
+        Optional<DrawingVerdict> verdict,
+        Map<Integer, PageVerdict> pages,
+        String building) {
+
+    /** The equipment of one page that fails or is unproven. */
+    public record PageVerdict(Standing standing, List<String> equipment) {}
+
+    public Redline {
+        marks = List.copyOf(marks);
+    }
+
+    public String drawing() {
+        return input.source().file();
+    }
+
+    /** The page of the marked copy that shows a page of the drawing: one summary page stands in front. */
+    public static int pageOf(int drawingPage) {
+        return drawingPage + 1;
+    }
+
+    /** What could not be read of the drawing. */
+    List<Problem> problems() {
+        return input.problems();
+    }
+}

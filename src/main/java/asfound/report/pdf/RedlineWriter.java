@@ -1,0 +1,156 @@
+package asfound.report.pdf;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+
+/**
+ * Writes marked drawings: the drawing's pages as they were, annotations on top, one summary page in front and, where it
+ * is too short for the list, more at the end. The drawing's own file is only read.
+ */
+public final class RedlineWriter {
+
+    private RedlineWriter() {}
+
+    /**
+     * Writes the marked copy. Where the drawing cannot be copied, its summary is written alone and says why.
+     *
+     * @return why the drawing's own pages are not in it; empty where they are
+     */
+    public static Optional<String> write(Redline redline, OutputStream out) throws IOException {
+        Path path = redline.input().source().path();
+        String trouble;
+        try {
+            if (!sha256(path).equals(redline.input().source().sha256())) {
+                trouble = "The drawing changed while it was audited: its pages are not copied. Run the audit again.";
+            } else {
+                copy(redline, path, out);
+                return Optional.empty();
+            }
+        } catch (InvalidPasswordException e) {
+            trouble = "The drawing is protected by a password: its pages cannot be copied. Save it without one.";
+        } catch (UnmarkableException e) {
+            trouble = "The drawing's pages cannot be copied (" + e.getMessage() + "). Print it to a new PDF.";
+        }
+        alone(redline, trouble, out);
+        return Optional.of(trouble);
+    }
+
+    /** The drawing is damaged: told apart from trouble with the output, which must not be swallowed. */
+    private static final class UnmarkableException extends IOException {
+        private static final long serialVersionUID = 1L;
+
+        UnmarkableException(Throwable cause) {
+            super(cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage(), cause);
+        }
+    }
+
+    private static void copy(Redline redline, Path path, OutputStream out) throws IOException {
+        try (PDDocument document = open(path)) {
+            byte[] whole = marked(redline, document);
+            out.write(whole);
+        }
+    }
+
+    private static PDDocument open(Path path) throws IOException {
+        try {
+            return Loader.loadPDF(path.toFile());
+        } catch (InvalidPasswordException e) {
+            throw e;
+        } catch (IOException | RuntimeException e) {
+            throw new UnmarkableException(e);
+        }
+    }
+
+    private static byte[] marked(Redline redline, PDDocument document) throws IOException {
+        try {
+            boolean wasProtected = document.isEncrypted();
+            document.setAllSecurityToBeRemoved(true);
+            List<String> remarks = new ArrayList<>();
+            Set<String> leftOut = Stripped.strip(document);
+            if (wasProtected) remarks.add("The drawing was protected without a password to open it; this copy is not.");
+            if (!leftOut.isEmpty()) remarks.add("Not carried over: " + String.join(", ", leftOut) + ".");
+            Typeface typeface = new Typeface(document);
+            int pages = document.getNumberOfPages();
+            for (int i = 0; i < pages; i++) annotate(redline, document, i, typeface);
+            List<Canvas> summary = RedlineSummary.of(redline, typeface, paper(document), remarks, pages);
+            PDPage front = upright(SheetFile.page(document, summary.get(0)));
+            if (pages == 0) document.addPage(front);
+            else document.getPages().insertBefore(front, document.getPage(0));
+            for (Canvas more : summary.subList(1, summary.size()))
+                document.addPage(upright(SheetFile.page(document, more)));
+            typeface.embed();
+            SheetFile.seal(document, "Marked: " + redline.drawing());
+            document.setVersion(1.7f);
+            var bytes = new java.io.ByteArrayOutputStream();
+            document.save(bytes);
+            return bytes.toByteArray();
+        } catch (IOException | RuntimeException | StackOverflowError e) {
+            throw new UnmarkableException(e);
+        }
+    }
+
+    private static void annotate(Redline redline, PDDocument document, int index, Typeface typeface)
+            throws IOException {
+        List<Mark> marks =
+                redline.marks().stream().filter(m -> m.page() == index + 1).toList();
+        Optional<Redline.PageVerdict> verdict =
+                Optional.ofNullable(redline.pages().get(index + 1));
+        if (marks.isEmpty() && verdict.isEmpty()) return;
+        PDPage page = document.getPage(index);
+        PageFrame frame = PageFrame.of(page);
+        Markup markup = new Markup(new Redpen(document, page, typeface), frame, PageInk.of(page, frame), typeface);
+        markup.draw(marks, verdict);
+    }
+
+    private static void alone(Redline redline, String trouble, OutputStream out) throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            Typeface typeface = new Typeface(document);
+            for (Canvas canvas : RedlineSummary.of(redline, typeface, Paper.LETTER, List.of(trouble), 0))
+                document.addPage(SheetFile.page(document, canvas));
+            typeface.embed();
+            SheetFile.seal(document, "Marked: " + redline.drawing());
+            document.save(out);
+        }
+    }
+
+    private static Paper paper(PDDocument document) {
+        if (document.getNumberOfPages() == 0) return Paper.LETTER;
+        PageFrame first = PageFrame.of(document.getPage(0));
+        return Paper.like(first.width(), first.height());
+    }
+
+    /** States what a page would else inherit from the drawing's page tree. */
+    private static PDPage upright(PDPage page) {
+        PDRectangle box = page.getMediaBox();
+        page.setCropBox(box);
+        page.setRotation(0);
+        page.getCOSObject().setInt(org.apache.pdfbox.cos.COSName.ROTATE, 0);
+        return page;
+    }
+
+    private static String sha256(Path path) throws IOException {
+        try (InputStream in = new DigestInputStream(Files.newInputStream(path), MessageDigest.getInstance("SHA-256"))) {
+            in.transferTo(OutputStream.nullOutputStream());
+            return HexFormat.of()
+                    .formatHex(((DigestInputStream) in).getMessageDigest().digest());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}

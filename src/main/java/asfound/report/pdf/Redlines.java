@@ -1,0 +1,100 @@
+package asfound.report.pdf;
+
+import asfound.audit.Audit;
+import asfound.isolation.DrawingVerdict;
+import asfound.isolation.Verdict;
+import asfound.isolation.Verdict.Standing;
+import asfound.model.Natural;
+import asfound.model.Place;
+import asfound.network.Equipment;
+import asfound.recordset.Source;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Which drawings get a marked copy, and what goes into each. */
+public final class Redlines {
+
+    private Redlines() {}
+
+    /** One for each PDF of the record set, in order of file. Their names are distinct on every file system. */
+    public static List<Redline> of(Audit audit) {
+        Set<String> taken = new HashSet<>();
+        List<Redline> all = new ArrayList<>();
+        for (Audit.Input input : audit.inputs()) {
+            if (input.source().kind() != Source.Kind.PDF) continue;
+            String file = input.source().file();
+            Optional<DrawingVerdict> verdict = audit.drawingVerdicts().stream()
+                    .filter(v -> v.file().equals(file))
+                    .findFirst();
+            all.add(new Redline(
+                    input,
+                    name(file, taken),
+                    Marks.of(file, audit.findings(), audit.drawings().directories()),
+                    verdict,
+                    pages(audit, input, verdict),
+                    audit.recordSet().building()));
+        }
+        return all;
+    }
+
+    /** Drawings that cannot be marked as PDF (workbooks, tables): their corrections stand in the correction list alone. */
+    public static List<String> notMarked(Audit audit) {
+        return audit.inputs().stream()
+                .map(Audit.Input::source)
+                .filter(s -> switch (s.kind()) {
+                    case WORKBOOK, SCHEDULE_TABLE, FEEDERS, EQUIPMENT -> true;
+                    default -> false;
+                })
+                .map(Source::file)
+                .toList();
+    }
+
+    /** {@code drawings/east/LP 2.pdf} becomes {@code redlines/LP 2.pdf}, or {@code redlines/LP 2 (2).pdf}. */
+    private static String name(String file, Set<String> taken) {
+        String base = file.substring(file.lastIndexOf('/') + 1).replaceFirst("(?i)\\.pdf$", "");
+        base = base.replaceAll("[^\\p{L}\\p{N} ._+()-]", "_").replaceAll("^[. ]+|[. ]+$", "");
+        if (base.isEmpty()) base = "drawing";
+        String name = base;
+        for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) name = base + " (" + i + ")";
+        return "redlines/" + name + ".pdf";
+    }
+
+    private static Map<Integer, Redline.PageVerdict> pages(
+            Audit audit, Audit.Input input, Optional<DrawingVerdict> verdict) {
+        Map<Integer, Redline.PageVerdict> pages = new TreeMap<>();
+        if (verdict.isEmpty() || verdict.get().standing() == Standing.AGREES) return pages;
+        String file = input.source().file();
+        Map<String, Standing> standings = new HashMap<>();
+        for (Verdict v : audit.verdicts()) standings.put(v.equipment(), v.standing());
+        Map<Integer, Map<Standing, List<String>>> shown = new TreeMap<>();
+        for (Equipment equipment : audit.network().equipment()) {
+            Standing standing = standings.get(equipment.name());
+            if (standing == null || standing == Standing.AGREES) continue;
+            equipment.drawnAt().stream()
+                    .filter(p -> p.file().equals(file))
+                    .map(Place::pageNumber)
+                    .distinct()
+                    .forEach(page -> shown.computeIfAbsent(page, p -> new TreeMap<>())
+                            .computeIfAbsent(standing, s -> new ArrayList<>())
+                            .add(equipment.name()));
+        }
+        shown.forEach((page, by) -> {
+            Map.Entry<Standing, List<String>> worst = by.entrySet().iterator().next();
+            List<String> names = worst.getValue().stream().sorted(Natural.ORDER).toList();
+            pages.put(page, new Redline.PageVerdict(worst.getKey(), names));
+        });
+        if (pages.isEmpty()) {
+            // the drawing as a whole may not be used, and no page is known to be better than another
+            for (int page = 1; page <= input.pages(); page++)
+                pages.put(page, new Redline.PageVerdict(verdict.get().standing(), List.of()));
+        }
+        return pages;
+    }
+}

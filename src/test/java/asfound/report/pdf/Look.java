@@ -1,0 +1,26 @@
+package asfound.report.pdf;
+
+import asfound.audit.Audit;
+import asfound.sample.WhinfellAnnex;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Writes every sheet of the sample building into a folder, to be looked at. */
+public final class Look {
+
+    private Look() {}
+
+    public static void main(String[] args) throws Exception {
+        Path folder = Path.of(args[0]);
+        Files.createDirectories(folder);
+        Audit audit = WhinfellAnnex.in(folder.resolve("set"));
+        for (Redline redline : Redlines.of(audit)) {
+            Path file = folder.resolve(redline.name());
+            Files.createDirectories(file.getParent());
+            try (OutputStream out = Files.newOutputStream(file)) {
+                RedlineWriter.write(redline, out).ifPresent(System.out::println);
+            }
+        }
+    }
+}
