@@ -1,0 +1,125 @@
+package asfound.report.table;
+
+import asfound.audit.Audit;
+import asfound.finding.Severity;
+import asfound.report.Cautions;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.stream.Stream;
+import org.dhatim.fastexcel.Position;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+
+/**
+ * The correction list as a workbook that is worked through with a pen or on the screen: filters, a header that stays in
+ * sight and is printed on every page, one page wide, a column for the tick.
+ */
+public final class CorrectionsWorkbook {
+
+    private static final double[] WIDTHS = {26, 12, 12, 10, 12, 28, 28, 44, 34, 22, 10, 8};
+    private static final int HEADER = 2;
+    private static final int MOST_ROWS = Worksheet.MAX_ROWS - HEADER - 2;
+
+    private CorrectionsWorkbook() {}
+
+    /** Leaves {@code out} open. The same audit gives the same bytes. */
+    public static void write(Audit audit, OutputStream out) throws IOException {
+        ByteArrayOutputStream dated = new ByteArrayOutputStream();
+        try (Workbook book = new Workbook(dated, "asfound", null)) {
+            String building = audit.recordSet().building();
+            sheet(book, "Corrections", building + ": corrections to the drawings", CorrectionRows.changes(audit));
+            sheet(book, "Look first", building + ": to be looked at before any change", CorrectionRows.looks(audit));
+            List<List<String>> accepted = CorrectionRows.accepted(audit);
+            if (!accepted.isEmpty()) sheet(book, "Accepted", building + ": accepted as they stand", accepted);
+            cautions(book);
+        }
+        SameZip.copy(dated.toByteArray(), out);
+    }
+
+    private static void sheet(Workbook book, String name, String title, List<List<String>> rows) {
+        Worksheet sheet = book.newWorksheet(name);
+        List<String> columns = CorrectionRows.COLUMNS;
+        int last = columns.size() - 1;
+        for (int c = 0; c <= last; c++) sheet.width(c, WIDTHS[c]);
+        text(sheet, 0, 0, title + " (" + rows.size() + ")");
+        sheet.style(0, 0).bold().fontSize(14).set();
+        text(sheet, 1, 0, Cautions.SHORT);
+        sheet.range(1, 0, 1, last).merge();
+        sheet.range(1, 0, 1, last)
+                .style()
+                .bold()
+                .wrapText(true)
+                .verticalAlignment("top")
+                .set();
+        sheet.rowHeight(1, 32);
+        for (int c = 0; c <= last; c++) text(sheet, HEADER, c, columns.get(c));
+        sheet.range(HEADER, 0, HEADER, last)
+                .style()
+                .bold()
+                .fillColor("E6E6E6")
+                .borderStyle("thin")
+                .set();
+        int written = Math.min(rows.size(), MOST_ROWS);
+        for (int r = 0; r < written; r++) row(sheet, HEADER + 1 + r, rows.get(r));
+        if (rows.isEmpty()) text(sheet, HEADER + 1, 0, "None.");
+        if (written < rows.size())
+            text(
+                    sheet,
+                    HEADER + 1 + written,
+                    0,
+                    "A sheet holds no more: all " + rows.size() + " rows are in the .csv file.");
+        if (written > 0) sheet.setAutoFilter(HEADER, 0, HEADER + written, last);
+        sheet.freezePane(0, HEADER + 1);
+        print(sheet);
+    }
+
+    private static void row(Worksheet sheet, int r, List<String> cells) {
+        for (int c = 0; c < cells.size(); c++) text(sheet, r, c, cells.get(c));
+        sheet.range(r, 0, r, cells.size() - 1)
+                .style()
+                .wrapText(true)
+                .verticalAlignment("top")
+                .borderStyle("thin")
+                .borderColor("B0B0B0")
+                .set();
+        int severity = CorrectionRows.COLUMNS.indexOf("severity");
+        if (cells.get(severity).equals(Severity.DANGER.word()))
+            sheet.style(r, severity)
+                    .bold()
+                    .wrapText(true)
+                    .verticalAlignment("top")
+                    .borderStyle("thin")
+                    .set();
+    }
+
+    private static void print(Worksheet sheet) {
+        sheet.pageOrientation("landscape");
+        sheet.setFitToPage(true);
+        sheet.fitToWidth((short) 1);
+        sheet.fitToHeight((short) 0);
+        sheet.repeatRows(HEADER);
+        sheet.leftMargin(0.4f);
+        sheet.rightMargin(0.4f);
+        sheet.footer("Test for absence of voltage. Qualified persons only.", Position.LEFT, "Arial", 8);
+        sheet.footer("Page &P of &N", Position.RIGHT, "Arial", 8);
+    }
+
+    private static void cautions(Workbook book) {
+        Worksheet sheet = book.newWorksheet("Cautions");
+        sheet.width(0, 110);
+        int r = 0;
+        for (String line :
+                Stream.concat(Stream.of(Cautions.AGREES), Cautions.ALL.stream()).toList()) {
+            text(sheet, r, 0, line);
+            sheet.style(r++, 0).wrapText(true).verticalAlignment("top").set();
+        }
+        print(sheet);
+    }
+
+    /** Always as text: nothing that comes from a drawing is a number, a date or a formula to a spreadsheet. */
+    private static void text(Worksheet sheet, int row, int column, String text) {
+        if (!text.isEmpty()) sheet.value(row, column, CellLimit.fit(text));
+    }
+}
