@@ -1,0 +1,153 @@
+package asfound.recordset;
+
+import asfound.model.Place;
+import asfound.model.Problem;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.TreeMap;
+
+/** Lists the files of a record set, without following links and without leaving the folder. */
+final class FileWalk {
+
+    private static final int DEEPEST = 40;
+    private static final int MOST = 100_000;
+
+    private FileWalk() {}
+
+    /** The files by their name relative to the folder, with forward slashes; hidden files and earlier reports left out. */
+    static TreeMap<String, Path> files(Path root, List<Problem> problems) throws NothingToDoException {
+        TreeMap<String, Path> files = new TreeMap<>();
+        try {
+            Files.walkFileTree(
+                    root,
+                    EnumSet.noneOf(java.nio.file.FileVisitOption.class),
+                    DEEPEST,
+                    new Visitor(root, files, problems));
+        } catch (IOException e) {
+            throw new NothingToDoException(
+                    "The folder " + printable(root.toString()) + " cannot be listed: " + Reasons.unreadable(e));
+        }
+        return files;
+    }
+
+    /** A name that can be shown: control characters and marks that turn the direction of writing become question marks. */
+    static String printable(String name) {
+        return name.replaceAll("[\\p{Cntrl}\\u200E\\u200F\\u061C\\u202A-\\u202E\\u2066-\\u2069]", "?");
+    }
+
+    private static String relative(Path root, Path path) {
+        return printable(
+                root.relativize(path).toString().replace(path.getFileSystem().getSeparator(), "/"));
+    }
+
+    private static boolean isHidden(Path path) {
+        String name = path.getFileName().toString();
+        return name.startsWith(".")
+                || name.startsWith("~$")
+                || name.equals("__MACOSX")
+                || name.equalsIgnoreCase("Thumbs.db")
+                || name.equalsIgnoreCase("desktop.ini");
+    }
+
+    private static final class Visitor extends SimpleFileVisitor<Path> {
+
+        private final Path root;
+        private final TreeMap<String, Path> files;
+        private final List<Problem> problems;
+
+        Visitor(Path root, TreeMap<String, Path> files, List<Problem> problems) {
+            this.root = root;
+            this.files = files;
+            this.problems = problems;
+        }
+
+        @Override
+        public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
+            if (!folder.equals(root) && isHidden(folder)) return FileVisitResult.SKIP_SUBTREE;
+            if (isReport(folder)) {
+                say(
+                        folder,
+                        "The folder holds an earlier report of an audit and was not read.",
+                        "Keep reports outside of the record set.");
+                return FileVisitResult.SKIP_SUBTREE;
+            }
+            return FileVisitResult.CONTINUE;
+        }
+
+        @Override
+        public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+            if (isHidden(file)) return FileVisitResult.CONTINUE;
+            if (files.size() >= MOST) {
+                say(
+                        file,
+                        "The folder holds more than " + MOST + " files; from this one on they were not read.",
+                        "Give a smaller folder.");
+                return FileVisitResult.TERMINATE;
+            }
+            if (attributes.isSymbolicLink()) link(file);
+            else if (attributes.isDirectory())
+                say(
+                        file,
+                        "The folders are nested deeper than " + DEEPEST + " levels; this one was not read.",
+                        "Move it up.");
+            else if (!attributes.isRegularFile())
+                say(
+                        file,
+                        "This is a device or pipe, not a file, and was not opened.",
+                        "Remove it from the record set.");
+            else if (files.putIfAbsent(relative(root, file), file) != null)
+                say(
+                        file,
+                        "Two files have this name once unprintable characters are left out; only one was read.",
+                        "Rename one.");
+            return FileVisitResult.CONTINUE;
+        }
+
+        @Override
+        public FileVisitResult visitFileFailed(Path file, IOException e) {
+            say(file, Reasons.unreadable(e), Reasons.CHECK_FILE);
+            return FileVisitResult.CONTINUE;
+        }
+
+        @Override
+        public FileVisitResult postVisitDirectory(Path folder, IOException e) {
+            if (e != null) say(folder, Reasons.unreadable(e), Reasons.CHECK_FILE);
+            return FileVisitResult.CONTINUE;
+        }
+
+        /** A link to something in the record set is read at its own place; one that leads out of it is refused. */
+        private void link(Path link) {
+            try {
+                if (link.toRealPath().startsWith(root)) return;
+            } catch (IOException broken) {
+                say(link, "This symbolic link leads nowhere.", "Put the file itself into the record set.");
+                return;
+            }
+            say(
+                    link,
+                    "This symbolic link leads out of the record set and was not followed.",
+                    "Put the file itself into the record set.");
+        }
+
+        private void say(Path path, String message, String remedy) {
+            problems.add(new Problem(Place.file(relative(root, path)), message, remedy));
+        }
+
+        private static boolean isReport(Path folder) {
+            Path audit = folder.resolve("audit.json");
+            if (!Files.isRegularFile(audit)) return false;
+            try (var in = Files.newInputStream(audit)) {
+                return new String(in.readNBytes(400), StandardCharsets.UTF_8).contains("\"asfound-audit/");
+            } catch (IOException unreadable) {
+                return false;
+            }
+        }
+    }
+}

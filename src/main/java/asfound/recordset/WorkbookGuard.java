@@ -1,0 +1,101 @@
+package asfound.recordset;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipFile;
+
+/**
+ * Looks through a workbook before it is read: how far its content expands, whether its parts are whole (each has a check
+ * sum), and whether any part declares entities. Workbooks never need a document type; one that has it is refused.
+ */
+final class WorkbookGuard {
+
+    private static final int MOST_PARTS = 5_000;
+    private static final byte[] DOCTYPE = "<!DOCTYPE".getBytes(StandardCharsets.US_ASCII);
+
+    private WorkbookGuard() {}
+
+    /** A reason against reading the file, as message and remedy. */
+    record Refusal(String message, String remedy) {}
+
+    static Optional<Refusal> check(Path path, Limits limits, Instant deadline) throws IOException {
+        try (ZipFile zip = new ZipFile(path.toFile())) {
+            List<? extends ZipEntry> parts = Collections.list(zip.entries());
+            if (parts.size() > MOST_PARTS)
+                return refuse(
+                        "The workbook has " + parts.size() + " parts, more than the limit of " + MOST_PARTS + ".");
+            long expanded = 0;
+            byte[] buffer = new byte[1 << 16];
+            for (ZipEntry part : parts) {
+                DoctypeSearch search = new DoctypeSearch();
+                try (InputStream in = zip.getInputStream(part)) {
+                    for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
+                        expanded += n;
+                        if (expanded > limits.expandedBytes()) return Optional.of(tooLarge(limits));
+                        if (Instant.now().isAfter(deadline)) return Optional.of(tooLong(limits));
+                        if (search.finds(buffer, n)) return Optional.of(entities(part.getName()));
+                    }
+                }
+            }
+            return Optional.empty();
+        } catch (ZipException | IllegalArgumentException damaged) {
+            return Optional.of(new Refusal(
+                    "The workbook is damaged: " + tidy(damaged.getMessage()) + ".",
+                    "Open it in a spreadsheet program, save it again as .xlsx, or export its sheets as CSV."));
+        }
+    }
+
+    private static String tidy(String message) {
+        return message == null || message.isBlank() ? "its parts cannot be unpacked" : message;
+    }
+
+    private static Optional<Refusal> refuse(String message) {
+        return Optional.of(new Refusal(message, "Export the sheets with the schedules as CSV."));
+    }
+
+    private static Refusal tooLarge(Limits limits) {
+        return new Refusal(
+                "The workbook expands to more than " + limits.expandedBytes()
+                        + " bytes, the limit for expanded content.",
+                "If it is meant to be so large, raise the limit, or export the sheets with the schedules as CSV.");
+    }
+
+    private static Refusal tooLong(Limits limits) {
+        return new Refusal(
+                "Unpacking the workbook took longer than " + limits.fileTime().toSeconds()
+                        + " s, the limit for one file.",
+                "Raise the limit, or export the sheets with the schedules as CSV.");
+    }
+
+    private static Refusal entities(String part) {
+        return new Refusal(
+                "The workbook's part " + part.replaceAll("[^\\x20-\\x7e]", "?")
+                        + " declares a document type, which could draw in other files; it was not read.",
+                "Do not trust the file. Export the sheets with the schedules as CSV.");
+    }
+
+    /** Finds the declaration in any of the encodings that XML allows, also across two reads: NUL bytes are passed over. */
+    private static final class DoctypeSearch {
+
+        private int matched;
+
+        boolean finds(byte[] buffer, int length) {
+            for (int i = 0; i < length; i++) {
+                byte b = buffer[i];
+                if (b == 0) continue;
+                if (b == DOCTYPE[matched]) matched++;
+                else matched = b == DOCTYPE[0] ? 1 : 0;
+                if (matched == DOCTYPE.length) return true;
+            }
+            return false;
+        }
+    }
+}
