@@ -1,0 +1,30 @@
+package asfound.drawing.page;
+
+import java.util.List;
+
+/**
+ * What a page of a drawing holds.
+ *
+ * @param number from 1
+ * @param width as displayed, in points
+ * @param height as displayed, in points
+ * @param sheets one for each direction in which enough of its text runs, the direction of most of it first
+ * @param letters how many letters it has
+ * @param unknown how many of them a font does not tell
+ * @param imageShare the share of the page that images cover
+ * @param outlines how many small curved shapes are drawn, as text drawn in outlines is
+ */
+public record Page(
+        int number,
+        double width,
+        double height,
+        List<Sheet> sheets,
+        int letters,
+        int unknown,
+        double imageShare,
+        int outlines) {
+
+    public Page {
+        sheets = List.copyOf(sheets);
+    }
+}

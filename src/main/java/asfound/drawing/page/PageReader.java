@@ -1,0 +1,103 @@
+package asfound.drawing.page;
+
+import asfound.model.Box;
+import asfound.model.Place;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/** Reads pages of one open document. Not for two threads at once: each worker opens the document for itself. */
+public final class PageReader {
+
+    /** A direction with fewer letters than this and no more than a tenth of the page's is not read as a sheet. */
+    private static final int FEW = 60;
+
+    private final PDDocument document;
+    private final String file;
+
+    public PageReader(PDDocument document, String file) {
+        this.document = document;
+        this.file = file;
+    }
+
+    /**
+     * Reads one page.
+     *
+     * @param number of the page, from 1
+     * @param deadlineNanos as {@link System#nanoTime} tells it
+     * @throws IOException where the page's content is broken, takes too long or holds too much
+     */
+    public Page read(int number, long deadlineNanos) throws IOException {
+        PageScan scan = new PageScan(document.getPage(number - 1), new HiddenContent(document), deadlineNanos);
+        scan.scan();
+        List<Glyph> letters =
+                scan.glyphs().stream().filter(g -> !g.isSpace()).toList();
+        int unknown = (int) letters.stream()
+                .filter(g -> g.text().contains(Glyph.UNKNOWN))
+                .count();
+        return new Page(
+                number,
+                scan.width(),
+                scan.height(),
+                sheets(number, scan),
+                letters.size(),
+                unknown,
+                scan.imageShare(),
+                scan.outlines());
+    }
+
+    private List<Sheet> sheets(int number, PageScan scan) {
+        long[] letters = new long[4];
+        for (Glyph g : scan.glyphs()) letters[g.quarters()]++;
+        long all = IntStream.range(0, 4).mapToLong(q -> letters[q]).sum();
+        return IntStream.range(0, 4)
+                .boxed()
+                .sorted(Comparator.comparingLong((Integer q) -> -letters[q]).thenComparing(q -> q))
+                .filter(q -> letters[q] > 0 && (letters[q] >= FEW || letters[q] * 10 > all))
+                .map(q -> sheet(number, scan, new Turn(q, scan.width(), scan.height())))
+                .toList();
+    }
+
+    private Sheet sheet(int number, PageScan scan, Turn turn) {
+        List<Rule> across = new ArrayList<>(), down = new ArrayList<>();
+        for (Rule r : scan.across()) add(turn.toFrame(new Box(r.from(), r.at(), r.length(), 0)), across, down);
+        for (Rule r : scan.down()) add(turn.toFrame(new Box(r.at(), r.from(), 0, r.length())), across, down);
+        Rules downRules = Rules.joined(down);
+        List<Word> words = new ArrayList<>();
+        for (int q = 0; q < 4; q++) words.addAll(words(scan.glyphs(), q, turn, downRules));
+        words.sort(Comparator.comparingDouble(Word::bottom)
+                .thenComparingDouble(Word::left)
+                .thenComparing(Word::text));
+        return new Sheet(
+                turn.frameWidth(),
+                turn.frameHeight(),
+                words,
+                Rules.joined(across),
+                downRules,
+                box -> Place.page(file, number, turn.toPage(box)));
+    }
+
+    private static void add(Box b, List<Rule> across, List<Rule> down) {
+        if (b.w() >= b.h()) across.add(new Rule(b.centreY(), b.x(), b.right()));
+        else down.add(new Rule(b.centreX(), b.y(), b.bottom()));
+    }
+
+    /** The words that run in direction {@code quarters}, as they lie in the frame of {@code turn}. */
+    private static List<Word> words(List<Glyph> all, int quarters, Turn turn, Rules down) {
+        List<Glyph> running = new ArrayList<>();
+        Turn own = new Turn(quarters, turn.width(), turn.height());
+        for (Glyph g : all)
+            if (g.quarters() == quarters)
+                running.add(new Glyph(g.text(), own.toFrame(g.box()), g.size(), quarters, g.piece()));
+        if (running.isEmpty()) return List.of();
+        boolean upright = quarters == turn.quarters();
+        List<Word> words = WordBuilder.build(running, upright ? down : Rules.joined(List.of()), upright);
+        if (upright) return words;
+        return words.stream()
+                .map(w -> new Word(w.text(), turn.toFrame(own.toPage(w.box())), w.size(), false))
+                .toList();
+    }
+}

@@ -1,0 +1,28 @@
+package asfound.drawing.page;
+
+import asfound.model.Box;
+import asfound.model.Place;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * One page, or one sheet of a workbook, in the frame in which its text runs from left to right.
+ *
+ * @param width of the frame in points
+ * @param height of the frame in points
+ * @param words from top to bottom and left to right
+ * @param across the horizontal rules
+ * @param down the vertical rules
+ * @param places from a box of this frame to its place in the file
+ */
+public record Sheet(
+        double width, double height, List<Word> words, Rules across, Rules down, Function<Box, Place> places) {
+
+    public Sheet {
+        words = List.copyOf(words);
+    }
+
+    public Place place(Box box) {
+        return places.apply(box);
+    }
+}

@@ -1,0 +1,205 @@
+package asfound.drawing.page;
+
+import asfound.model.Box;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Joins letters into words. Letters that were placed one after the other are tried first, so that two texts that overlap
+ * on paper stay apart; then what stands side by side is joined, so that text placed letter by letter in any order comes
+ * together.
+ */
+final class WordBuilder {
+
+    private static final double WORD_GAP = 0.16;
+    private static final double OVERLAP = 0.22;
+
+    private final Rules down;
+    private final double tracking;
+
+    private WordBuilder(Rules down, double tracking) {
+        this.down = down;
+        this.tracking = tracking;
+    }
+
+    /** A word as it grows. */
+    private static final class Run {
+        private final StringBuilder text = new StringBuilder();
+        private Box box;
+        private final double size;
+        private final int piece;
+        private int letters = 1;
+
+        Run(Glyph g) {
+            piece = g.piece();
+            text.append(g.text());
+            box = g.box();
+            size = g.size();
+        }
+
+        void add(String more, Box where, int count) {
+            text.append(more);
+            box = box.union(where);
+            letters += count;
+        }
+
+        double baseline() {
+            return box.bottom();
+        }
+    }
+
+    /** The words of letters that all run from left to right in their frame. */
+    static List<Word> build(List<Glyph> letters, Rules down, boolean upright) {
+        List<Glyph> once = withoutDoubles(letters);
+        WordBuilder builder = new WordBuilder(down, tracking(once));
+        List<Run> runs = builder.inOrderOfContent(once);
+        List<Box> spaces =
+                once.stream().filter(Glyph::isSpace).map(Glyph::box).toList();
+        List<Word> words = new ArrayList<>();
+        for (Run r : builder.sideBySide(runs, spaces)) words.add(new Word(r.text.toString(), r.box, r.size, upright));
+        return words;
+    }
+
+    /** Type made bold by printing it twice, a hair apart, is read once. */
+    private static List<Glyph> withoutDoubles(List<Glyph> letters) {
+        Map<Long, List<Glyph>> near = new HashMap<>();
+        List<Glyph> out = new ArrayList<>(letters.size());
+        for (Glyph g : letters) {
+            long row = Math.round(g.box().bottom() / 4), column = Math.round(g.box().x() / 4);
+            boolean double_ = false;
+            for (long r = row - 1; r <= row + 1 && !double_; r++)
+                for (long c = column - 1; c <= column + 1 && !double_; c++)
+                    for (Glyph o : near.getOrDefault(r * 1_000_003 + c, List.of())) double_ |= same(g, o);
+            if (double_) continue;
+            near.computeIfAbsent(row * 1_000_003 + column, k -> new ArrayList<>(2))
+                    .add(g);
+            out.add(g);
+        }
+        return out;
+    }
+
+    private static boolean same(Glyph a, Glyph b) {
+        double near = 0.13 * Math.min(a.size(), b.size());
+        return Math.abs(a.box().x() - b.box().x()) < near
+                && Math.abs(a.box().bottom() - b.box().bottom()) < near
+                && Math.abs(a.size() - b.size()) < 0.05 * a.size()
+                && a.text().equals(b.text());
+    }
+
+    /** How far letters of a word stand apart as a rule, in units of their size: more than nothing for spaced type. */
+    private static double tracking(List<Glyph> letters) {
+        double[] gaps = new double[letters.size()];
+        int n = 0;
+        for (int i = 1; i < letters.size(); i++) {
+            Glyph a = letters.get(i - 1), b = letters.get(i);
+            if (a.isSpace() || b.isSpace() || !sameLine(a.box(), b.box(), a.size(), b.size())) continue;
+            double gap = (b.box().x() - a.box().right()) / a.size();
+            if (gap > -0.3 && gap < 0.7) gaps[n++] = gap;
+        }
+        if (n < 8) return 0;
+        Arrays.sort(gaps, 0, n);
+        return Math.max(0, gaps[n / 3]);
+    }
+
+    private static boolean sameLine(Box a, Box b, double sizeA, double sizeB) {
+        double size = Math.min(sizeA, sizeB);
+        return Math.abs(a.bottom() - b.bottom()) < 0.18 * size && Math.max(sizeA, sizeB) < 1.5 * size;
+    }
+
+    private List<Run> inOrderOfContent(List<Glyph> letters) {
+        List<Run> runs = new ArrayList<>();
+        Run open = null;
+        for (Glyph g : letters) {
+            if (g.isSpace()) {
+                open = null;
+                continue;
+            }
+            if (open != null && continues(open, g)) open.add(g.text(), g.box(), 1);
+            else runs.add(open = new Run(g));
+        }
+        return runs;
+    }
+
+    private boolean continues(Run run, Glyph g) {
+        if (run.piece != g.piece() || !sameLine(run.box, g.box(), run.size, g.size())) return false;
+        double gap = (g.box().x() - run.box.right()) / run.size;
+        return gap > -OVERLAP - 0.1
+                && gap < tracking + WORD_GAP
+                && !down.separates(run.box.right() - 0.5, g.box().x() + 0.5, middle(g.box()));
+    }
+
+    private List<Run> sideBySide(List<Run> runs, List<Box> spaces) {
+        List<Run> sorted = new ArrayList<>(runs);
+        sorted.sort(Comparator.comparingDouble(Run::baseline)
+                .thenComparingDouble(r -> r.box.x())
+                .thenComparing(r -> r.text.toString()));
+        List<Box> blanks = new ArrayList<>(spaces);
+        blanks.sort(Comparator.comparingDouble(Box::bottom).thenComparingDouble(Box::x));
+        List<Run> out = new ArrayList<>();
+        for (int i = 0; i < sorted.size(); ) {
+            int j = i + 1;
+            while (j < sorted.size()
+                    && sorted.get(j).baseline() - sorted.get(j - 1).baseline()
+                            < 0.06 * sorted.get(j).size) j++;
+            joinLine(sorted.subList(i, j), blanks, out);
+            i = j;
+        }
+        return out;
+    }
+
+    private void joinLine(List<Run> line, List<Box> blanks, List<Run> out) {
+        List<Run> byX = new ArrayList<>(line);
+        byX.sort(Comparator.comparingDouble((Run r) -> r.box.x()).thenComparing(r -> r.text.toString()));
+        Run open = null;
+        for (Run r : byX) {
+            if (open != null && touches(open, r) && !blankBetween(open, r, blanks))
+                open.add(r.text.toString(), r.box, r.letters);
+            else {
+                if (open != null) out.add(open);
+                open = r;
+            }
+        }
+        if (open != null) out.add(open);
+    }
+
+    private boolean touches(Run a, Run b) {
+        if (!sameLine(a.box, b.box, a.size, b.size)) return false;
+        double gap = (b.box.x() - a.box.right()) / a.size;
+        return gap > -OVERLAP
+                && gap < tracking + WORD_GAP
+                && !down.separates(a.box.right() - reach(a), b.box.x() + reach(b), middle(b.box));
+    }
+
+    /** Whole texts that run over the rule between their columns stay apart; single letters are joined up to the rule. */
+    private static double reach(Run run) {
+        return run.letters > 1 ? Math.min(0.9 * run.size, 0.45 * run.box.w()) : 0.5;
+    }
+
+    private static boolean blankBetween(Run a, Run b, List<Box> blanks) {
+        double low = a.box.bottom() - 0.2 * a.size, high = a.box.bottom() + 0.2 * a.size;
+        int i = firstAtOrBelow(blanks, low);
+        for (; i < blanks.size() && blanks.get(i).bottom() <= high; i++) {
+            double x = blanks.get(i).centreX();
+            if (x > a.box.right() - 0.1 * a.size && x < b.box.x() + 0.1 * b.size) return true;
+        }
+        return false;
+    }
+
+    private static int firstAtOrBelow(List<Box> sorted, double bottom) {
+        int low = 0, high = sorted.size();
+        while (low < high) {
+            int mid = (low + high) >>> 1;
+            if (sorted.get(mid).bottom() < bottom) low = mid + 1;
+            else high = mid;
+        }
+        return low;
+    }
+
+    private static double middle(Box box) {
+        return box.y() + 0.45 * box.h();
+    }
+}

@@ -1,0 +1,50 @@
+package asfound.drawing.schedule;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A column of a schedule.
+ *
+ * @param left its left edge
+ * @param right its right edge
+ * @param heading the words above it; empty where there are none
+ * @param texts what stands in it, line by line
+ * @param weights how much heading and content together speak for each role, up to 2
+ */
+record Column(double left, double right, String heading, List<String> texts, Map<Role, Double> weights) {
+
+    /** Less than this is no reason to give a column a role. */
+    static final double ENOUGH = 0.75;
+
+    static Column of(double left, double right, String heading, List<String> texts) {
+        Map<Role, Double> weights = new EnumMap<>(Role.class);
+        Map<Role, Double> byHeading = Headings.weigh(heading);
+        long said = texts.stream().filter(t -> !Texts.saysNothing(t)).count();
+        for (Role role : Role.values()) {
+            double head = byHeading.getOrDefault(role, 0.0);
+            double content = said == 0 ? 0 : Contents.weight(role, texts);
+            double weight = said == 0 ? 0.85 * head : head + content;
+            if (said > 0 && content < 0.25 && Contents.judges(role)) weight = 0.4 * head;
+            if (weight > 0) weights.put(role, weight);
+        }
+        return new Column(left, right, heading, List.copyOf(texts), weights);
+    }
+
+    double weight(Role role) {
+        return weights.getOrDefault(role, 0.0);
+    }
+
+    double width() {
+        return right - left;
+    }
+
+    boolean holds(double x) {
+        return left <= x && x <= right;
+    }
+
+    boolean isBlank() {
+        return texts.stream().allMatch(Texts::saysNothing);
+    }
+}

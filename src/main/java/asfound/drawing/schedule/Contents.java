@@ -1,0 +1,77 @@
+package asfound.drawing.schedule;
+
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+
+/** How much the entries of a column, by themselves, look like what a role holds. */
+final class Contents {
+
+    private static final Pattern PHASES = Pattern.compile("(?:L?[123ABC]|[RYBØ]|[ABC]{2,3}|[-,/&+ ]|PH)+", Pattern.CASE_INSENSITIVE);
+    private static final Pattern WIRE = Pattern.compile(
+            ".*#\\s*\\d.*|.*\\b\\d+\\s*AWG.*|.*\\bMM.*|.*\\d/0.*|.*\\bKCMIL.*|.*\\d+\\s*[X×]\\s*\\d+.*|.*\\d[CT]\\b.*|\\d+(?:\\.5)?|.*\\bEMT\\b.*|.*\\d+/\\d+\"?C?.*|\\d+\\s*[/+]\\s*\\d+(\\.\\d)?",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern FIGURE = Pattern.compile(
+            "\\d{1,3}(?:[,' ]\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d+)?(?:\\s*k?(?:VA|W))?", Pattern.CASE_INSENSITIVE);
+
+    private Contents() {}
+
+    /** Whether the entries can speak against the role, whatever the heading says. */
+    static boolean judges(Role role) {
+        return role != Role.OTHER && role != Role.PANEL;
+    }
+
+    /** From 0 to 1. */
+    static double weight(Role role, List<String> all) {
+        List<String> texts = all.stream().filter(t -> !Texts.saysNothing(t)).toList();
+        return switch (role) {
+            case POSITION -> 0;
+            case DESCRIPTION -> description(texts);
+            case RATING -> rating(texts);
+            case POLES -> share(texts, t -> DeviceText.polesOnly(t).isPresent());
+            case DEVICE ->
+                share(texts, t -> DeviceText.parse(t)
+                        .filter(d -> d.poles().isPresent() && d.ratingA().isPresent())
+                        .isPresent());
+            case PHASE -> share(texts, t -> PHASES.matcher(t).matches() && !t.matches("[\\d ]+"));
+            case LOAD, LOAD_A, LOAD_B, LOAD_C -> load(texts);
+            case WIRE -> 0.8 * share(texts, t -> WIRE.matcher(t).matches());
+            case PANEL, OTHER -> 0;
+        };
+    }
+
+    private static double description(List<String> texts) {
+        double letters = share(
+                texts,
+                t -> t.chars().filter(Character::isLetter).count() >= 3
+                        && DeviceText.parse(t).isEmpty()
+                        && !t.contains(".5mm"));
+        double length = texts.stream().mapToInt(String::length).average().orElse(0);
+        return letters * Math.min(1, 0.4 + length / 20);
+    }
+
+    private static double rating(List<String> texts) {
+        int good = 0;
+        boolean above = false;
+        for (String t : texts) {
+            var device = DeviceText.parse(t);
+            if (device.isEmpty() || device.get().poles().isPresent() || device.get().ratingA().isEmpty()) continue;
+            int amperes = device.get().ratingA().get();
+            if (DeviceText.isStandard(amperes)) good++;
+            above |= amperes > 4;
+        }
+        double share = texts.isEmpty() ? 0 : good / (double) texts.size();
+        return above ? share : 0.1 * share;
+    }
+
+    private static double load(List<String> texts) {
+        double figures = share(texts, t -> FIGURE.matcher(t).matches());
+        double ratings = share(texts, t -> t.matches("\\d{1,3}") && DeviceText.isStandard(Integer.parseInt(t)));
+        return ratings > 0.75 ? 0.4 * figures : figures;
+    }
+
+    private static double share(List<String> texts, Predicate<String> fits) {
+        if (texts.isEmpty()) return 0;
+        return texts.stream().filter(fits).count() / (double) texts.size();
+    }
+}

@@ -1,0 +1,35 @@
+package asfound.drawing.schedule;
+
+import asfound.model.Stated;
+import java.util.Optional;
+
+/**
+ * What a row says of its device.
+ *
+ * @param rating trip rating in amperes
+ * @param poles where printed
+ * @param trouble what could not be read; empty where all could
+ */
+record Device(Stated<Integer> rating, Optional<Integer> poles, String trouble) {
+
+    static Device of(Row row) {
+        String written = row.cell(Role.DEVICE).map(Row.Cell::text).orElse(row.text(Role.RATING));
+        String polesText = row.text(Role.POLES);
+        Optional<DeviceText> device = DeviceText.parse(written);
+        Optional<Integer> poles = DeviceText.polesOnly(polesText).or(() -> device.flatMap(DeviceText::poles));
+        String trouble = "";
+        Stated<Integer> rating;
+        if (Texts.saysNothing(written) || saysNone(written)) rating = Stated.blank();
+        else if (device.isEmpty()) {
+            rating = Stated.unreadable(written, null);
+            trouble = "rating '" + written + "'";
+        } else rating = device.get().ratingA().map(a -> Stated.of(a, written, null)).orElse(Stated.blank());
+        if (!Texts.saysNothing(polesText) && DeviceText.polesOnly(polesText).isEmpty() && !saysNone(polesText))
+            trouble = (trouble.isEmpty() ? "" : trouble + ", ") + "poles '" + polesText + "'";
+        return new Device(rating, poles, trouble);
+    }
+
+    private static boolean saysNone(String text) {
+        return text.strip().matches("(?i)n/?a|none|space|spare|0|x");
+    }
+}

@@ -1,0 +1,285 @@
+package asfound.drawing.schedule;
+
+import asfound.drawing.page.Rule;
+import asfound.drawing.page.Sheet;
+import asfound.drawing.page.Word;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * Finds the columns of the rows that hang on neighbouring spines: by vertical rules where there are any, by blank space
+ * that runs down through all rows elsewhere.
+ */
+final class Grid {
+
+    private final Sheet sheet;
+    private final List<Phrase> phrases;
+    private final List<Spine> spines;
+    private final double top;
+    private final double bottom;
+    private final double size;
+
+    Grid(Sheet sheet, List<Phrase> phrases, List<Spine> spines) {
+        this.sheet = sheet;
+        this.phrases = phrases;
+        this.spines = spines;
+        double first = spines.stream().mapToDouble(Spine::firstY).max().orElse(0);
+        double last = spines.stream().mapToDouble(Spine::lastY).min().orElse(0);
+        size = spines.get(0).size();
+        double half = 0.5 * spines.get(0).pitch();
+        top = Math.max(first - half, ruleAbove(first, half * 2.2));
+        bottom = Math.min(last + half, Double.MAX_VALUE);
+    }
+
+    double top() {
+        return top;
+    }
+
+    private double ruleAbove(double y, double reach) {
+        double x = spines.get(0).centreX();
+        return sheet.across().between(y - reach, y - 0.2 * size).stream()
+                .filter(r -> r.passes(x))
+                .mapToDouble(Rule::at)
+                .max()
+                .orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    /** The columns from left to right. */
+    List<Column> columns() {
+        double[] extent = extent();
+        List<Phrase> body = phrases.stream()
+                .filter(p -> p.centreY() > top && p.centreY() < bottom)
+                .filter(p -> p.right() > extent[0] && p.left() < extent[1])
+                .toList();
+        List<Double> cuts = cuts(body, extent[0], extent[1]);
+        List<Column> columns = new ArrayList<>();
+        for (int i = 1; i < cuts.size(); i++) {
+            double left = cuts.get(i - 1), right = cuts.get(i);
+            List<String> texts = texts(body, left, right);
+            String heading = heading(left, right);
+            if (!texts.isEmpty() || !heading.isEmpty()) columns.add(Column.of(left, right, heading, texts));
+        }
+        return columns;
+    }
+
+    /** How far the table reaches to both sides. */
+    private double[] extent() {
+        double left = spines.stream().mapToDouble(Spine::left).min().orElse(0);
+        double right = spines.stream().mapToDouble(Spine::right).max().orElse(0);
+        double ruledLeft = left, ruledRight = right;
+        for (Rule r : sheet.across().between(top - size, bottom + size))
+            if (spines.stream().anyMatch(s -> r.passes(s.centreX()))) {
+                ruledLeft = Math.min(ruledLeft, r.from());
+                ruledRight = Math.max(ruledRight, r.to());
+            }
+        if (ruledRight - ruledLeft > right - left + 12 * size) return new double[] {ruledLeft - 1, ruledRight + 1};
+        return open(left, right);
+    }
+
+    /** Without rules: outwards from the spines as long as the rows go on, up to a long upright rule of the sheet. */
+    private double[] open(double left, double right) {
+        double barLeft = 0, barRight = sheet.width();
+        for (Rule r : sheet.down().all()) {
+            if (r.length() < 1.3 * (bottom - top) + 4 * size || r.covers(top, bottom) < 0.9 * (bottom - top)) continue;
+            if (r.at() < left) barLeft = Math.max(barLeft, r.at());
+            if (r.at() > right) barRight = Math.min(barRight, r.at());
+        }
+        List<Phrase> near = new ArrayList<>();
+        double head = top - 4.5 * size;
+        for (Phrase p : phrases)
+            if (p.centreY() > head && p.centreY() < bottom && p.left() >= barLeft - 1 && p.right() <= barRight + 1)
+                near.add(p);
+        double reach = 16 * size;
+        boolean grown = true;
+        while (grown) {
+            grown = false;
+            for (Phrase p : near) {
+                if (p.right() < left && p.right() > left - reach && lines(near, p)) {
+                    left = p.left();
+                    grown = true;
+                } else if (p.left() > right && p.left() < right + reach && lines(near, p)) {
+                    right = p.right();
+                    grown = true;
+                } else if (p.left() < left && p.right() >= left) {
+                    left = p.left();
+                    grown = true;
+                } else if (p.right() > right && p.left() <= right) {
+                    right = p.right();
+                    grown = true;
+                }
+            }
+        }
+        return new double[] {left - 0.5 * size, right + 0.5 * size};
+    }
+
+    /** Others stand above or below it: it is part of a column, not a remark beside the table. */
+    private boolean lines(List<Phrase> near, Phrase p) {
+        long others = near.stream()
+                .filter(o -> o != p && o.right() > p.left() && o.left() < p.right())
+                .count();
+        return others >= Math.max(1, spines.get(0).tokens().size() / 6);
+    }
+
+    private List<Double> cuts(List<Phrase> body, double left, double right) {
+        TreeSet<Double> cuts = new TreeSet<>();
+        cuts.add(left);
+        cuts.add(right);
+        List<Double> ruled = ruledCuts(left, right);
+        cuts.addAll(ruled);
+        for (double blank : blankCuts(body, left, right))
+            if (ruled.stream().noneMatch(r -> Math.abs(r - blank) < 0.35 * size)) cuts.add(blank);
+        for (int i = 1; i < spines.size(); i++) {
+            double a = spines.get(i - 1).right(), b = spines.get(i).left();
+            if (a < b && cuts.subSet(a, b).isEmpty()) cuts.add((a + b) / 2);
+        }
+        return dropUseless(new ArrayList<>(cuts), body, new TreeSet<>(ruled));
+    }
+
+    /** Upright rules along at least nearly half of the rows. */
+    private List<Double> ruledCuts(double left, double right) {
+        List<Double> out = new ArrayList<>();
+        List<Rule> rules = sheet.down().between(left, right);
+        for (int i = 0; i < rules.size(); ) {
+            double at = rules.get(i).at(), covered = 0;
+            int j = i;
+            while (j < rules.size() && rules.get(j).at() - at < 1.2) covered += rules.get(j++).covers(top, bottom);
+            if (covered >= 0.42 * (bottom - top)) out.add(at);
+            i = j;
+        }
+        return out;
+    }
+
+    /** The middles of the blanks that run down between the rows' texts. */
+    private List<Double> blankCuts(List<Phrase> body, double left, double right) {
+        List<double[]> edges = new ArrayList<>();
+        for (Phrase p : body) {
+            edges.add(new double[] {p.left(), 1});
+            edges.add(new double[] {p.right(), -1});
+        }
+        edges.sort(Comparator.comparingDouble((double[] e) -> e[0]).thenComparingDouble(e -> e[1]));
+        int rows = spines.stream().mapToInt(s -> s.tokens().size()).max().orElse(1);
+        int few = rows >= 12 ? rows / 24 + 1 : 0;
+        List<Double> out = new ArrayList<>();
+        int open = 0;
+        double since = left;
+        boolean blank = true, seen = false;
+        for (double[] edge : edges) {
+            open += (int) edge[1];
+            if (blank && open > few) {
+                if (seen && edge[0] - since > 0.22 * size) out.add((since + edge[0]) / 2);
+                blank = false;
+                seen = true;
+            } else if (!blank && open <= few) {
+                blank = true;
+                since = edge[0];
+            }
+        }
+        return out;
+    }
+
+    /** Takes out unruled cuts on whose other side nothing but an odd stray text or two would stand. */
+    private List<Double> dropUseless(List<Double> cuts, List<Phrase> body, TreeSet<Double> ruled) {
+        int i = 1;
+        while (i < cuts.size()) {
+            double left = cuts.get(i - 1), right = cuts.get(i);
+            boolean weak = texts(body, left, right).size() < 2
+                    && heading(left, right).isEmpty()
+                    && spines.stream().noneMatch(s -> s.centreX() > left && s.centreX() < right);
+            boolean openLeft = i - 1 > 0 && !ruled.contains(left), openRight = i < cuts.size() - 1 && !ruled.contains(right);
+            if (weak && openLeft) cuts.remove(i - 1);
+            else if (weak && openRight) cuts.remove(i);
+            else i++;
+        }
+        return cuts;
+    }
+
+    private static List<String> texts(List<Phrase> body, double left, double right) {
+        List<String> out = new ArrayList<>();
+        for (Phrase p : body) {
+            String text = piece(p, left, right);
+            if (!text.isEmpty()) out.add(text);
+        }
+        return out;
+    }
+
+    /** The words of a phrase whose middles lie between two edges. */
+    private static String piece(Phrase p, double left, double right) {
+        if (p.left() >= left && p.right() <= right) return p.text();
+        if (p.right() < left || p.left() > right) return "";
+        StringBuilder out = new StringBuilder();
+        for (Word w : p.words())
+            if (w.centreX() >= left && w.centreX() < right) out.append(out.isEmpty() ? "" : " ").append(w.text());
+        return out.toString();
+    }
+
+    /** The words above a column that best name what it holds: one line, or several lines together. */
+    private String heading(double left, double right) {
+        List<Line> lines = headingLines(left, right);
+        String best = "", all = "";
+        double bestWeight = 0;
+        double lower = top;
+        for (Line line : lines) {
+            double reach = all.isEmpty() ? 2.2 * spines.get(0).pitch() + 4 * size : 1.1 * line.size() + 0.5;
+            if (lower - line.bottom() > reach) break;
+            all = all.isEmpty() ? line.text() : line.text() + " " + all;
+            lower = line.top();
+            double weight = Headings.weigh(all).values().stream().max(Comparator.naturalOrder()).orElse(0.0);
+            if (best.isEmpty() || weight > bestWeight) {
+                best = all;
+                bestWeight = weight;
+            }
+        }
+        return best;
+    }
+
+    private record Line(String text, double top, double bottom, double size) {}
+
+    /** Lines above the column, the lowest first; a turned heading counts as one line. */
+    private List<Line> headingLines(double left, double right) {
+        double reach = top - 9 * size - 2 * spines.get(0).pitch();
+        List<Line> out = new ArrayList<>();
+        for (Phrase p : phrases) {
+            if (p.centreY() >= top || p.centreY() < reach) continue;
+            String text = headingPiece(p, left, right);
+            if (!text.isEmpty()) out.add(new Line(text, p.box().y(), p.box().bottom(), p.size()));
+        }
+        List<Word> turned = new ArrayList<>();
+        for (Word w : sheet.words())
+            if (!w.upright() && w.centreX() > left && w.centreX() < right && w.bottom() <= top + size && w.bottom() > reach)
+                turned.add(w);
+        if (!turned.isEmpty()) {
+            // a turned text is read from its foot upwards, several of them from left to right
+            turned.sort(Comparator.comparingDouble((Word w) -> Math.round(w.centreX() / (0.5 * w.size())))
+                    .thenComparingDouble(w -> -w.bottom()));
+            String text = String.join(" ", turned.stream().map(Word::text).toList());
+            double low = turned.stream().mapToDouble(Word::bottom).max().orElse(top);
+            out.add(new Line(text, turned.stream().mapToDouble(Word::top).min().orElse(top), low, size));
+        }
+        out.sort(Comparator.comparingDouble(Line::bottom).reversed().thenComparing(Line::text));
+        return merged(out);
+    }
+
+    private static List<Line> merged(List<Line> lines) {
+        List<Line> out = new ArrayList<>();
+        for (Line line : lines) {
+            Line last = out.isEmpty() ? null : out.get(out.size() - 1);
+            if (last != null && Math.abs(last.bottom() - line.bottom()) < 0.3 * line.size())
+                out.set(out.size() - 1, new Line(last.text() + " " + line.text(), last.top(), last.bottom(), last.size()));
+            else out.add(line);
+        }
+        return Collections.unmodifiableList(out);
+    }
+
+    /** A phrase heads a column if it stands over it; one over several columns heads none of them, but word by word. */
+    private static String headingPiece(Phrase p, double left, double right) {
+        double width = right - left;
+        double inside = Math.min(p.right(), right) - Math.max(p.left(), left);
+        if (inside <= 0) return "";
+        boolean centred = p.centreX() >= left && p.centreX() < right;
+        if (centred && (p.box().w() <= 1.5 * width || inside > 0.6 * p.box().w())) return p.text();
+        return p.words().size() > 1 && inside < 0.7 * p.box().w() ? piece(p, left, right) : "";
+    }
+}

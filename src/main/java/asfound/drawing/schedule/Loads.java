@@ -1,0 +1,83 @@
+package asfound.drawing.schedule;
+
+import asfound.model.Stated;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The loads of a side's rows, in the unit that its columns give. */
+final class Loads {
+
+    private static final Role[] BY_PHASE = {Role.LOAD_A, Role.LOAD_B, Role.LOAD_C};
+
+    private final boolean thousands;
+    private final boolean perPole;
+    private final boolean byPhase;
+
+    private Loads(boolean thousands, boolean perPole, boolean byPhase) {
+        this.thousands = thousands;
+        this.perPole = perPole;
+        this.byPhase = byPhase;
+    }
+
+    /** @param unit what the sheet says of the unit of all loads; empty where nothing */
+    static Loads of(Side side, String unit) {
+        List<Column> columns = side.roles().entrySet().stream()
+                .filter(e -> e.getKey().isLoad())
+                .map(java.util.Map.Entry::getValue)
+                .toList();
+        boolean kilo = false, plain = false, perPole = false, decimals = false;
+        double highest = 0;
+        for (Column c : columns) {
+            String head = " " + Headings.plain(c.heading()) + " ";
+            kilo |= head.matches(".* (kva|kw) .*");
+            plain |= head.matches(".* (va|w|watts) .*");
+            perPole |= head.matches(".* (pole|per|ea|each) .*") && !head.contains("total");
+            for (String t : c.texts()) {
+                decimals |= t.matches("\\d+\\.\\d+");
+                highest = Math.max(highest, LoadText.parse(t, false).orElse(0.0));
+            }
+        }
+        boolean told = kilo || plain;
+        boolean thousands = told ? kilo : unit.equals("kVA") || decimals && highest < 200;
+        boolean phases = side.roles().keySet().stream().anyMatch(Role::isPhaseLoad);
+        return new Loads(thousands, perPole, phases);
+    }
+
+    boolean isBlank(Row row) {
+        for (Role role : Role.values()) if (role.isLoad() && !row.saysNothing(role)) return false;
+        return true;
+    }
+
+    /** The load of a device over its rows: by phase where the columns are, else one sum. */
+    List<Stated<Double>> of(List<Row> rows, int poles) {
+        if (!byPhase) {
+            Stated<Double> sum = sum(rows, Role.LOAD);
+            long printed = rows.stream().filter(r -> !r.saysNothing(Role.LOAD)).count();
+            if (perPole && poles > 1 && printed == 1 && sum.isStated())
+                sum = Stated.of(sum.or(0.0) * poles, sum.raw(), null);
+            return sum.isBlank() ? List.of() : List.of(sum);
+        }
+        List<Stated<Double>> out = new ArrayList<>();
+        for (Role phase : BY_PHASE) out.add(sum(rows, phase));
+        if (out.stream().allMatch(Stated::isBlank)) {
+            Stated<Double> total = sum(rows, Role.LOAD);
+            return total.isBlank() ? List.of() : List.of(total);
+        }
+        return out;
+    }
+
+    private Stated<Double> sum(List<Row> rows, Role role) {
+        double sum = 0;
+        String raw = "";
+        for (Row row : rows) {
+            String text = row.text(role);
+            if (Texts.saysNothing(text)) continue;
+            raw = raw.isEmpty() ? text : raw + " + " + text;
+            Optional<Double> load = LoadText.parse(text, thousands);
+            if (load.isEmpty()) return Stated.unreadable(raw, null);
+            sum += load.get();
+        }
+        return raw.isEmpty() ? Stated.blank() : Stated.of(sum, raw, null);
+    }
+}

@@ -1,0 +1,105 @@
+package asfound.drawing.schedule;
+
+import asfound.drawing.page.Rules;
+import asfound.drawing.page.Sheet;
+import asfound.drawing.page.Word;
+import asfound.model.Box;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Words that stand together on one line, with no rule and no wider gap than a space between them.
+ *
+ * @param words from left to right, at least one
+ * @param text the words with single spaces
+ * @param box around them
+ */
+record Phrase(List<Word> words, String text, Box box) {
+
+    private static final double GAP = 0.62;
+
+    Phrase {
+        words = List.copyOf(words);
+    }
+
+    static Phrase of(List<Word> words) {
+        Box box = words.stream().map(Word::box).reduce(Box::union).orElseThrow();
+        return new Phrase(words, words.stream().map(Word::text).collect(Collectors.joining(" ")), box);
+    }
+
+    double size() {
+        return words.get(0).size();
+    }
+
+    double centreX() {
+        return box.centreX();
+    }
+
+    double centreY() {
+        return box.centreY();
+    }
+
+    double left() {
+        return box.x();
+    }
+
+    double right() {
+        return box.right();
+    }
+
+    /** All phrases of a sheet's upright words, from top to bottom and left to right. */
+    static List<Phrase> of(Sheet sheet) {
+        List<Word> words = sheet.words().stream().filter(Word::upright).toList();
+        List<Phrase> out = new ArrayList<>();
+        for (List<Word> line : lines(words)) join(line, sheet.down(), out);
+        out.sort(ORDER);
+        return out;
+    }
+
+    static final Comparator<Phrase> ORDER =
+            Comparator.comparingDouble(Phrase::centreY).thenComparingDouble(Phrase::left);
+
+    /** Words whose middles lie on one level, each line from left to right. */
+    static List<List<Word>> lines(List<Word> words) {
+        List<Word> sorted = new ArrayList<>(words);
+        sorted.sort(Comparator.comparingDouble(Word::centreY)
+                .thenComparingDouble(Word::left)
+                .thenComparing(Word::text));
+        List<List<Word>> lines = new ArrayList<>();
+        List<Word> open = new ArrayList<>();
+        for (Word w : sorted) {
+            if (!open.isEmpty()
+                    && w.centreY() - open.get(0).centreY()
+                            > 0.3 * Math.min(w.size(), open.get(0).size())) {
+                lines.add(open);
+                open = new ArrayList<>();
+            }
+            open.add(w);
+        }
+        if (!open.isEmpty()) lines.add(open);
+        for (List<Word> line : lines)
+            line.sort(Comparator.comparingDouble(Word::left).thenComparing(Word::text));
+        return lines;
+    }
+
+    private static void join(List<Word> line, Rules down, List<Phrase> out) {
+        List<Word> open = new ArrayList<>();
+        for (Word w : line) {
+            if (!open.isEmpty() && !follows(open.get(open.size() - 1), w, down)) {
+                out.add(Phrase.of(open));
+                open = new ArrayList<>();
+            }
+            open.add(w);
+        }
+        if (!open.isEmpty()) out.add(Phrase.of(open));
+    }
+
+    private static boolean follows(Word a, Word b, Rules down) {
+        double size = Math.min(a.size(), b.size());
+        double gap = b.left() - a.right();
+        if (gap > GAP * size || gap < -0.5 * size || Math.max(a.size(), b.size()) > 1.7 * size) return false;
+        return !down.separates(a.right() - 0.15 * size, b.left() + 0.15 * size, b.centreY());
+    }
+}

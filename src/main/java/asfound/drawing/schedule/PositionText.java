@@ -1,0 +1,90 @@
+package asfound.drawing.schedule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Positions as written: {@code 7}, {@code 7,9,11}, {@code 7-9-11}; on boards with ways and phases {@code 3L1},
+ * {@code 3L1/L2/L3}.
+ *
+ * @param numbers the numbers written, in their order, at least one: positions, or ways where phases are written
+ * @param phases 1 to 3 for each phase written beside the way; empty where none is
+ * @param raw as written
+ */
+record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
+
+    static final int HIGHEST = 400;
+
+    private static final String LEAD = "(?i)^(?:ckts?|circuits?|ccts?|ways?|pos|no|#)[\\s.:#]*(?=\\d)";
+    private static final Pattern LIST =
+            Pattern.compile("\\d{1,3}(?:\\s*(?:[-–—,/&+;:.]|\\s|and|to)\\s*\\d{1,3})*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern PHASE = Pattern.compile("L[123]|[RYB](?![A-Z])|(?<![A-Z])[ABC](?![A-Z])");
+    private static final Pattern WAY = Pattern.compile(
+            "(\\d{1,2})\\s*[-./ ]?\\s*((?:L[123]|[RYB]|TP&?N?)(?:\\s*[-,/&+ ]?\\s*(?:\\d{1,2}\\s*[-./ ]?\\s*)?(?:L[123]|[RYB]))*)"
+                    + "|((?:L[123]|[RYB]))\\s*[-./ ]?\\s*(\\d{1,2})",
+            Pattern.CASE_INSENSITIVE);
+
+    PositionText {
+        numbers = List.copyOf(numbers);
+        phases = List.copyOf(phases);
+    }
+
+    int first() {
+        return numbers.get(0);
+    }
+
+    boolean isWay() {
+        return !phases.isEmpty();
+    }
+
+    /** The number by which rows are put in order: ways with phases are counted across, three to a way. */
+    int order() {
+        return isWay() ? (first() - 1) * 3 + phases.get(0) : first();
+    }
+
+    static Optional<PositionText> parse(String text) {
+        String t = text.strip().replaceFirst(LEAD, "").replaceAll("[.)]$", "").replaceAll("^\\(", "");
+        if (t.isEmpty() || t.length() > 24) return Optional.empty();
+        if (LIST.matcher(t).matches()) return list(t, text);
+        Matcher way = WAY.matcher(t);
+        return way.matches() ? way(way, text) : Optional.empty();
+    }
+
+    private static Optional<PositionText> list(String t, String raw) {
+        List<Integer> numbers = new ArrayList<>();
+        Matcher m = Pattern.compile("\\d+").matcher(t);
+        while (m.find()) numbers.add(Integer.valueOf(m.group()));
+        for (int i = 0; i < numbers.size(); i++) {
+            if (numbers.get(i) < 1 || numbers.get(i) > HIGHEST) return Optional.empty();
+            if (i > 0 && (numbers.get(i) <= numbers.get(i - 1) || numbers.get(i) - numbers.get(i - 1) > 6))
+                return Optional.empty();
+        }
+        return numbers.size() > 6 ? Optional.empty() : Optional.of(new PositionText(numbers, List.of(), raw));
+    }
+
+    private static Optional<PositionText> way(Matcher m, String raw) {
+        int way = Integer.parseInt(m.group(1) != null ? m.group(1) : m.group(4));
+        String phases = (m.group(2) != null ? m.group(2) : m.group(3)).toUpperCase(java.util.Locale.ROOT);
+        if (way < 1) return Optional.empty();
+        if (phases.startsWith("TP")) return Optional.of(new PositionText(List.of(way), List.of(1, 2, 3), raw));
+        List<Integer> found = new ArrayList<>();
+        Matcher p = PHASE.matcher(phases);
+        while (p.find()) found.add(phase(p.group()));
+        boolean rising = true;
+        for (int i = 1; i < found.size(); i++) rising &= found.get(i) > found.get(i - 1);
+        if (found.size() == 2 && phases.matches(".*L1\\s*[-–]\\s*(\\d{1,2}\\s*)?L3")) found.add(1, 2);
+        return rising ? Optional.of(new PositionText(List.of(way), found, raw)) : Optional.empty();
+    }
+
+    /** 1 to 3 for {@code A B C}, {@code L1 L2 L3}, {@code R Y B} (B is the third where R or Y are used; else the second). */
+    static int phase(String text) {
+        return switch (text.toUpperCase(java.util.Locale.ROOT)) {
+            case "A", "L1", "R" -> 1;
+            case "Y", "L2" -> 2;
+            default -> 3;
+        };
+    }
+}

@@ -1,0 +1,31 @@
+package asfound.drawing.schedule;
+
+/** What a column of a schedule tells of a circuit. */
+enum Role {
+    POSITION,
+    DESCRIPTION,
+    RATING,
+    POLES,
+    /** Rating and poles in one column: {@code 20/1}, {@code 20A-1P}. */
+    DEVICE,
+    /** The phase that a position is on. */
+    PHASE,
+    LOAD,
+    LOAD_A,
+    LOAD_B,
+    LOAD_C,
+    /** Conductor, cable, conduit or earth. */
+    WIRE,
+    /** The panel that a row of a combined list belongs to. */
+    PANEL,
+    /** Anything else that has a heading of its own. */
+    OTHER;
+
+    boolean isPhaseLoad() {
+        return this == LOAD_A || this == LOAD_B || this == LOAD_C;
+    }
+
+    boolean isLoad() {
+        return this == LOAD || isPhaseLoad();
+    }
+}

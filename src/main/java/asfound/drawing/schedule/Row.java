@@ -1,0 +1,88 @@
+package asfound.drawing.schedule;
+
+import asfound.model.Box;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One row of a side: its position and what stands in its columns. */
+final class Row {
+
+    /**
+     * What stands in one column of a row.
+     *
+     * @param text its lines put together
+     * @param box around it
+     * @param from the first row that the cell spans
+     * @param to the last row that the cell spans
+     */
+    record Cell(String text, Box box, int from, int to) {
+
+        boolean spans() {
+            return to > from;
+        }
+    }
+
+    private final Optional<Spine.Token> token;
+    private final int number;
+    private final double y;
+    private final Map<Role, Cell> cells = new EnumMap<>(Role.class);
+
+    /** @param number the row's position; 0 for a row that has none of its own */
+    Row(Optional<Spine.Token> token, int number, double y) {
+        this.token = token;
+        this.number = number;
+        this.y = y;
+    }
+
+    Optional<Spine.Token> token() {
+        return token;
+    }
+
+    int number() {
+        return number;
+    }
+
+    double y() {
+        return y;
+    }
+
+    void put(Role role, Cell cell) {
+        cells.merge(
+                role,
+                cell,
+                (a, b) -> new Cell(
+                        Texts.continued(a.text(), b.text()),
+                        a.box().union(b.box()),
+                        Math.min(a.from(), b.from()),
+                        Math.max(a.to(), b.to())));
+    }
+
+    Optional<Cell> cell(Role role) {
+        return Optional.ofNullable(cells.get(role));
+    }
+
+    String text(Role role) {
+        return cell(role).map(Cell::text).orElse("");
+    }
+
+    boolean saysNothing(Role role) {
+        return Texts.saysNothing(text(role));
+    }
+
+    List<Box> boxes() {
+        return cells.values().stream().map(Cell::box).toList();
+    }
+
+    /** Nothing at all, or only marks, stands beside the position. */
+    boolean isBlank() {
+        return cells.entrySet().stream()
+                .filter(e -> e.getKey() != Role.PHASE && e.getKey() != Role.PANEL)
+                .allMatch(e -> Texts.saysNothing(e.getValue().text()));
+    }
+
+    boolean hasMark() {
+        return cells.values().stream().anyMatch(c -> Texts.isMark(c.text()));
+    }
+}

@@ -1,0 +1,277 @@
+package asfound.drawing.schedule;
+
+import asfound.drawing.page.Rule;
+import asfound.drawing.page.Sheet;
+import asfound.drawing.page.Word;
+import asfound.model.Box;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Puts what stands in a side's columns to its rows. */
+final class RowReader {
+
+    private final Sheet sheet;
+    private final List<Phrase> phrases;
+    private final Side side;
+    private final List<Row> rows;
+    private final double top;
+    private final double bottom;
+    private final double size;
+    private final List<String> strays = new ArrayList<>();
+
+    RowReader(Sheet sheet, List<Phrase> phrases, Side side, double top) {
+        this.sheet = sheet;
+        this.phrases = phrases;
+        this.side = side;
+        this.top = top;
+        size = side.spine().size();
+        rows = rows(side.spine());
+        bottom = foot();
+    }
+
+    List<Row> read() {
+        for (Map.Entry<Role, Column> e : side.roles().entrySet()) {
+            List<Line> lines = lines(e.getKey(), e.getValue());
+            place(e.getKey(), e.getValue(), lines);
+        }
+        return rows;
+    }
+
+    /** Text among the rows that no column took. */
+    List<String> strays() {
+        return strays;
+    }
+
+    double bottom() {
+        return bottom;
+    }
+
+    /** The positions as rows, with rows put in where the numbers say that some stand there without one. */
+    private static List<Row> rows(Spine spine) {
+        List<Row> out = new ArrayList<>();
+        double pitch = spine.pitch();
+        int step = spine.step();
+        for (int i = 0; i < spine.tokens().size(); i++) {
+            Spine.Token t = spine.tokens().get(i);
+            if (i > 0) {
+                Spine.Token before = spine.tokens().get(i - 1);
+                int missing = (t.text().order() - before.text().order()) / step - 1;
+                double gap = (t.y() - before.y()) / pitch;
+                boolean fits = (t.text().order() - before.text().order()) % step == 0
+                        && before.text().numbers().size() == 1
+                        && missing > 0
+                        && missing < 12
+                        && Math.abs(gap - (missing + 1)) < 0.45;
+                for (int k = 1; fits && k <= missing; k++)
+                    out.add(new Row(
+                            Optional.empty(),
+                            before.text().order() + k * step,
+                            before.y() + k * (t.y() - before.y()) / (missing + 1)));
+            }
+            out.add(new Row(Optional.of(t), t.text().order(), t.y()));
+        }
+        return out;
+    }
+
+    /** Where the last row ends: at the next rule, or half a row further down. */
+    private double foot() {
+        double last = rows.get(rows.size() - 1).y(), pitch = side.spine().pitch();
+        double x = side.spine().centreX();
+        return sheet.across().between(last + 0.25 * size, last + 4.5 * pitch).stream()
+                .filter(r -> r.passes(x))
+                .mapToDouble(Rule::at)
+                .min()
+                .orElse(last + Math.max(0.55 * pitch, 0.8 * size));
+    }
+
+    /** Words of one column on one level. */
+    private record Line(String text, Box box) {
+        double y() {
+            return box.centreY();
+        }
+    }
+
+    private List<Line> lines(Role role, Column column) {
+        List<Word> own = new ArrayList<>();
+        for (Phrase p : phrases) {
+            if (p.centreY() <= top || p.centreY() >= bottom + 0.2 * size) continue;
+            if (p.right() < column.left() - 40 * size || p.left() > column.right()) continue;
+            for (Word w : p.words()) if (belongs(p, w, role, column)) own.add(w);
+        }
+        List<Line> out = new ArrayList<>();
+        for (List<Word> line : Phrase.lines(own)) {
+            Phrase whole = Phrase.of(line);
+            out.add(new Line(whole.text(), whole.box()));
+        }
+        return out;
+    }
+
+    /** A word belongs to the column that it stands in; words of a description that run on into the next column, to it. */
+    private boolean belongs(Phrase p, Word w, Role role, Column column) {
+        boolean inside = w.centreX() >= column.left() && w.centreX() < column.right();
+        if (p.words().size() == 1) return inside;
+        boolean runsOn = runsOn(p, w);
+        if (role == Role.DESCRIPTION) return inside || runsOn && startsIn(p, column);
+        return inside && !runsOn;
+    }
+
+    private static boolean startsIn(Phrase p, Column column) {
+        double x = p.words().get(0).centreX();
+        return x >= column.left() && x < column.right();
+    }
+
+    /** The phrase is a description that began in its column, and the word, in the next, is no entry of that one. */
+    private boolean runsOn(Phrase p, Word w) {
+        Column description = side.roles().get(Role.DESCRIPTION);
+        if (description == null || !startsIn(p, description) || w.centreX() < description.right()) return false;
+        for (Map.Entry<Role, Column> e : side.roles().entrySet())
+            if (e.getValue() != description && e.getValue().holds(w.centreX()))
+                return Contents.weight(e.getKey(), List.of(w.text())) < 0.3;
+        return true;
+    }
+
+    private void place(Role role, Column column, List<Line> lines) {
+        List<Double> bounds = bounds(column);
+        Manner manner = manner(lines, bounds);
+        for (Line line : lines) {
+            int[] span = span(line, bounds, manner);
+            if (span == null) {
+                strays.add(line.text());
+                continue;
+            }
+            Row.Cell cell = new Row.Cell(line.text(), line.box(), span[0], span[1]);
+            rows.get(span[0]).put(role, cell);
+        }
+    }
+
+    /** The rules that part the cells of a column, with the edges of the body. */
+    private List<Double> bounds(Column column) {
+        List<Double> out = new ArrayList<>();
+        out.add(top - 2);
+        double width = column.width();
+        List<Rule> rules = sheet.across().between(top + 0.5, bottom - 0.5);
+        for (int i = 0; i < rules.size(); ) {
+            double at = rules.get(i).at(), covered = 0;
+            int j = i;
+            while (j < rules.size() && rules.get(j).at() - at < 1.2)
+                covered += rules.get(j++).covers(column.left(), column.right());
+            if (covered > 0.6 * width) out.add(at);
+            i = j;
+        }
+        out.add(bottom + size);
+        return out;
+    }
+
+    /** How the lines of a wrapped entry lie to its position. */
+    private enum Manner {
+        MIDDLE,
+        TOP,
+        BOTTOM
+    }
+
+    /** The rows from first to last that a line belongs to; null where it belongs to none. */
+    private int[] span(Line line, List<Double> bounds, Manner manner) {
+        int b = 0;
+        while (b + 2 < bounds.size() && bounds.get(b + 1) <= line.y()) b++;
+        double low = bounds.get(b), high = bounds.get(b + 1);
+        int first = -1, last = -1;
+        for (int r = 0; r < rows.size(); r++)
+            if (rows.get(r).y() > low && rows.get(r).y() < high) {
+                if (first < 0) first = r;
+                last = r;
+            }
+        if (first < 0) return beside(line);
+        if (first == last) return new int[] {first, first};
+        if (isMerged(first, last)) return new int[] {first, last};
+        int row = rowOf(line.y(), first, last, manner);
+        return new int[] {row, row};
+    }
+
+    /** A cell beside a taller cell of the position. */
+    private int[] beside(Line line) {
+        List<Double> own = spineBounds();
+        int b = 0;
+        while (b + 2 < own.size() && own.get(b + 1) <= line.y()) b++;
+        for (int r = 0; r < rows.size(); r++)
+            if (rows.get(r).y() > own.get(b) && rows.get(r).y() < own.get(b + 1)) return new int[] {r, r};
+        return null;
+    }
+
+    private List<Double> spineBounds() {
+        Spine s = side.spine();
+        return bounds(new Column(s.left(), s.right(), "", List.of(), Map.of()));
+    }
+
+    /** The positions of these rows stand in cells of their own, so the wider cell was made by joining them. */
+    private boolean isMerged(int first, int last) {
+        double x = side.spine().centreX();
+        for (int r = first; r < last; r++) {
+            double a = rows.get(r).y(), b = rows.get(r + 1).y();
+            boolean parted = sheet.across().between(a, b).stream().anyMatch(rule -> rule.passes(x));
+            if (!parted) return false;
+        }
+        return true;
+    }
+
+    private int rowOf(double y, int first, int last, Manner manner) {
+        double slack = 0.35 * size;
+        int best = first;
+        for (int r = first; r <= last; r++) {
+            double at = rows.get(r).y();
+            switch (manner) {
+                case TOP -> {
+                    if (at <= y + slack) best = r;
+                }
+                case BOTTOM -> {
+                    if (r > first && rows.get(r - 1).y() < y - slack) best = r;
+                }
+                default -> {
+                    if (Math.abs(at - y) < Math.abs(rows.get(best).y() - y)) best = r;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** The manner in which the lines lie best to the positions: as one line each they lie alike in all. */
+    private Manner manner(List<Line> lines, List<Double> bounds) {
+        if (bounds.size() > rows.size()) return Manner.MIDDLE;
+        Manner best = Manner.MIDDLE;
+        double bestCost = Double.MAX_VALUE;
+        for (Manner m : Manner.values()) {
+            double cost = cost(lines, m);
+            if (cost < bestCost - 1e-6) {
+                bestCost = cost;
+                best = m;
+            }
+        }
+        return best;
+    }
+
+    private double cost(List<Line> lines, Manner manner) {
+        List<List<Line>> byRow = new ArrayList<>();
+        for (int r = 0; r < rows.size(); r++) byRow.add(new ArrayList<>());
+        for (Line line : lines) byRow.get(rowOf(line.y(), 0, rows.size() - 1, manner)).add(line);
+        double cost = 0;
+        for (int r = 0; r < rows.size(); r++) {
+            List<Line> own = byRow.get(r);
+            if (own.isEmpty()) continue;
+            own.sort(Comparator.comparingDouble(Line::y));
+            double first = own.get(0).y(), last = own.get(own.size() - 1).y();
+            double lies =
+                    switch (manner) {
+                        case TOP -> first;
+                        case BOTTOM -> last;
+                        default -> (first + last) / 2;
+                    };
+            cost += Math.abs(lies - rows.get(r).y()) / size;
+            // lines of one entry follow each other closely
+            for (int i = 1; i < own.size(); i++)
+                cost += Math.max(0, (own.get(i).y() - own.get(i - 1).y()) / size - 1.6);
+        }
+        return cost;
+    }
+}

@@ -1,0 +1,68 @@
+package asfound.drawing.schedule;
+
+import asfound.drawing.page.Sheet;
+import asfound.model.Box;
+import asfound.model.Directory;
+import asfound.model.Directory.Circuit;
+import asfound.model.Place;
+import asfound.model.Problem;
+import asfound.model.Stated;
+import asfound.recordset.Settings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads the directories that stand on one sheet. */
+final class SheetReader {
+
+    private final Settings settings;
+
+    SheetReader(Settings settings) {
+        this.settings = settings;
+    }
+
+    /** What one sheet gave. */
+    record SheetReading(List<Directory> directories, List<Problem> problems) {}
+
+    SheetReading read(Sheet sheet, String fallbackName) {
+        List<Phrase> phrases = Phrase.of(sheet);
+        TableFinder finder = new TableFinder(sheet, phrases);
+        List<Table> tables = finder.find();
+        List<Directory> directories = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        PanelReader panels = new PanelReader(sheet, phrases, settings);
+        List<List<PanelReader.Circuits>> read = tables.stream().map(t -> panels.read(t, "")).toList();
+        List<Box> boxes = read.stream().map(r -> r.get(0).box()).toList();
+        List<HeaderText> headers = Headers.of(sheet, phrases, boxes).read();
+        for (int t = 0; t < tables.size(); t++)
+            for (PanelReader.Circuits circuits : read.get(t))
+                directories.add(directory(sheet, headers.get(t), circuits, fallbackName));
+        return new SheetReading(directories, problems);
+    }
+
+    private static Directory directory(Sheet sheet, HeaderText header, PanelReader.Circuits circuits, String fallback) {
+        List<Circuit> out = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        List<Integer> unread = new ArrayList<>();
+        Place place = sheet.place(circuits.box());
+        for (Draft d : circuits.drafts()) {
+            Place where = sheet.place(d.box());
+            out.add(new Circuit(
+                    d.positions(),
+                    d.label(),
+                    d.poles(),
+                    placed(d.ratingA(), where),
+                    d.description().isEmpty() ? Stated.blank(where) : Stated.text(d.description(), where),
+                    d.use(),
+                    d.loads().stream().map(l -> placed(l, where)).toList(),
+                    where));
+        }
+        Directory.Header head = header.header();
+        String panel = head.designation().or(fallback);
+        return new Directory(panel, head, out, header.totals(), place, 1.0, unread, problems);
+    }
+
+    private static <T> Stated<T> placed(Stated<T> stated, Place where) {
+        return new Stated<>(stated.value(), stated.raw(), Optional.of(where));
+    }
+}

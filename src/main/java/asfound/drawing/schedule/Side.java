@@ -1,0 +1,99 @@
+package asfound.drawing.schedule;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One column of positions with the columns that belong to its rows.
+ *
+ * @param spine the positions
+ * @param columns from left to right, without the positions' own
+ * @param roles the column that tells each thing
+ * @param quality how well the columns make up one side of a schedule
+ */
+record Side(Spine spine, List<Column> columns, Map<Role, Column> roles, double quality) {
+
+    /** How much each role counts towards a side that is whole. */
+    private static final Map<Role, Double> WORTH = Map.of(
+            Role.DESCRIPTION, 1.0,
+            Role.RATING, 1.0,
+            Role.DEVICE, 1.0,
+            Role.POLES, 0.6,
+            Role.PHASE, 0.3,
+            Role.LOAD, 0.3,
+            Role.LOAD_A, 0.2,
+            Role.LOAD_B, 0.2,
+            Role.LOAD_C, 0.2,
+            Role.WIRE, 0.2);
+
+    private record Claim(Column column, Role role, double weight) {}
+
+    /** Gives each role to the column that most speaks for it. */
+    static Side of(Spine spine, List<Column> columns) {
+        List<Claim> claims = new ArrayList<>();
+        for (Column c : columns)
+            c.weights().forEach((role, weight) -> {
+                if (weight >= Column.ENOUGH && role != Role.POSITION) claims.add(new Claim(c, role, weight));
+            });
+        claims.sort((a, b) -> {
+            int byWeight = Double.compare(b.weight(), a.weight());
+            if (byWeight != 0) return byWeight;
+            int byRole = a.role().compareTo(b.role());
+            return byRole != 0 ? byRole : Double.compare(a.column().left(), b.column().left());
+        });
+        Map<Role, Column> roles = new EnumMap<>(Role.class);
+        double quality = 0;
+        for (Claim claim : claims) {
+            if (roles.containsKey(claim.role()) || roles.containsValue(claim.column())) continue;
+            if (claim.role() == Role.OTHER) continue;
+            if (excluded(claim.role(), roles)) continue;
+            roles.put(claim.role(), claim.column());
+            quality += WORTH.getOrDefault(claim.role(), 0.0) * Math.min(1.6, claim.weight());
+        }
+        return new Side(spine, List.copyOf(columns), roles, quality - doubles(columns, roles));
+    }
+
+    private static boolean excluded(Role role, Map<Role, Column> roles) {
+        return role == Role.DEVICE && roles.containsKey(Role.RATING)
+                || role == Role.RATING && roles.containsKey(Role.DEVICE);
+    }
+
+    /** A second description or rating is a sign that two sides were taken for one. */
+    private static double doubles(List<Column> columns, Map<Role, Column> roles) {
+        double cost = 0;
+        for (Column c : columns) {
+            if (roles.containsValue(c)) continue;
+            for (Role role : new Role[] {Role.DESCRIPTION, Role.RATING, Role.DEVICE, Role.POLES, Role.LOAD})
+                if (c.weight(role) >= 1.2 && roles.containsKey(role)) {
+                    cost += role == Role.LOAD ? 0.2 : 0.5;
+                    break;
+                }
+        }
+        return cost;
+    }
+
+    Optional<Column> column(Role role) {
+        return Optional.ofNullable(roles.get(role));
+    }
+
+    double left() {
+        return Math.min(
+                spine.left(), columns.stream().mapToDouble(Column::left).min().orElse(spine.left()));
+    }
+
+    double right() {
+        return Math.max(
+                spine.right(), columns.stream().mapToDouble(Column::right).max().orElse(spine.right()));
+    }
+
+    /** The roles from left to right, the position among them: two sides of one panel have them alike, or as in a mirror. */
+    List<Role> sequence() {
+        List<Map.Entry<Role, Column>> all = new ArrayList<>(roles.entrySet());
+        all.add(Map.entry(Role.POSITION, new Column(spine.left(), spine.right(), "", List.of(), Map.of())));
+        all.sort(java.util.Comparator.comparingDouble(e -> e.getValue().left() + e.getValue().right()));
+        return all.stream().map(Map.Entry::getKey).toList();
+    }
+}

@@ -1,0 +1,109 @@
+package asfound.drawing.schedule;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * A column of position numbers running down: what the rows of a schedule hang on.
+ *
+ * @param tokens from top to bottom, at least one
+ * @param headed whether a heading above it says that these are positions
+ */
+record Spine(List<Token> tokens, boolean headed) {
+
+    /** One entry of the column. */
+    record Token(PositionText text, Phrase phrase) {
+
+        double y() {
+            return phrase.centreY();
+        }
+    }
+
+    Spine {
+        tokens = List.copyOf(tokens);
+    }
+
+    double left() {
+        return tokens.stream().mapToDouble(t -> t.phrase().left()).min().orElse(0);
+    }
+
+    double right() {
+        return tokens.stream().mapToDouble(t -> t.phrase().right()).max().orElse(0);
+    }
+
+    double centreX() {
+        return (left() + right()) / 2;
+    }
+
+    double firstY() {
+        return tokens.get(0).y();
+    }
+
+    double lastY() {
+        return tokens.get(tokens.size() - 1).y();
+    }
+
+    double size() {
+        return tokens.get(0).phrase().size();
+    }
+
+    /** The usual distance from one row to the next. */
+    double pitch() {
+        if (tokens.size() < 2) return 2 * size();
+        List<Double> steps = new ArrayList<>();
+        for (int i = 1; i < tokens.size(); i++) steps.add(tokens.get(i).y() - tokens.get(i - 1).y());
+        Collections.sort(steps);
+        return Math.max(0.5 * size(), steps.get((steps.size() - 1) / 2));
+    }
+
+    List<Integer> numbers() {
+        return tokens.stream().map(t -> t.text().order()).toList();
+    }
+
+    List<Integer> everyNumber() {
+        return tokens.stream().flatMap(t -> t.text().numbers().stream()).toList();
+    }
+
+    boolean isOdd() {
+        return everyNumber().stream().allMatch(n -> n % 2 == 1);
+    }
+
+    boolean isEven() {
+        return everyNumber().stream().allMatch(n -> n % 2 == 0);
+    }
+
+    /** The share of rows whose number is above that of the row before. */
+    double rising() {
+        if (tokens.size() < 2) return 0;
+        int up = 0;
+        for (int i = 1; i < tokens.size(); i++) if (numbers().get(i) > numbers().get(i - 1)) up++;
+        return up / (tokens.size() - 1.0);
+    }
+
+    /** The number by which most rows go up. */
+    int step() {
+        int[] counts = new int[8];
+        List<Integer> n = numbers();
+        for (int i = 1; i < n.size(); i++) {
+            int step = n.get(i) - n.get(i - 1);
+            if (step > 0 && step < counts.length) counts[step]++;
+        }
+        int best = 1;
+        for (int s = 2; s < counts.length; s++) if (counts[s] > counts[best]) best = s;
+        return best;
+    }
+
+    /** The share of rows that go up by the usual step, or that name several positions of one device. */
+    double regular() {
+        List<Integer> n = numbers();
+        int step = step(), good = 0;
+        for (int i = 1; i < n.size(); i++) {
+            int up = n.get(i) - n.get(i - 1);
+            boolean grouped = tokens.get(i - 1).text().numbers().size() > 1
+                    || tokens.get(i).text().numbers().size() > 1;
+            if (up == step || grouped || up > 0 && up <= 6 && up % step == 0) good++;
+        }
+        return n.size() < 2 ? 0 : good / (n.size() - 1.0);
+    }
+}

@@ -1,0 +1,125 @@
+package asfound.drawing.schedule;
+
+import asfound.drawing.page.Sheet;
+import asfound.model.Box;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Finds the directories on a sheet: spines in bands of rows, their columns, and which sides make one panel. */
+final class TableFinder {
+
+    private final Sheet sheet;
+    private final List<Phrase> phrases;
+    private final List<Table> tables = new ArrayList<>();
+    private final List<Box> unexplained = new ArrayList<>();
+
+    TableFinder(Sheet sheet, List<Phrase> phrases) {
+        this.sheet = sheet;
+        this.phrases = phrases;
+    }
+
+    List<Table> find() {
+        for (List<Spine> band : bands(new SpineFinder(phrases).find())) read(band);
+        tables.sort(Comparator.comparingDouble((Table t) -> Math.round(t.box().y() / 20))
+                .thenComparingDouble(t -> t.box().x()));
+        return tables;
+    }
+
+    /** Places with headed columns of positions that could not be explained as a directory. */
+    List<Box> unexplained() {
+        return unexplained;
+    }
+
+    /** Spines whose rows lie side by side, each band from left to right. */
+    private static List<List<Spine>> bands(List<Spine> spines) {
+        List<List<Spine>> bands = new ArrayList<>();
+        for (Spine s : spines) {
+            List<Spine> home = null;
+            for (List<Spine> band : bands) if (band.stream().anyMatch(o -> sideBySide(o, s))) home = band;
+            if (home == null) bands.add(home = new ArrayList<>());
+            home.add(s);
+        }
+        for (List<Spine> band : bands) band.sort(Comparator.comparingDouble(Spine::centreX));
+        return bands;
+    }
+
+    private static boolean sideBySide(Spine a, Spine b) {
+        double overlap = Math.min(a.lastY(), b.lastY()) - Math.max(a.firstY(), b.firstY());
+        double shorter = Math.min(a.lastY() - a.firstY(), b.lastY() - b.firstY());
+        boolean apart = a.right() < b.left() || b.right() < a.left();
+        return apart && (overlap > 0.5 * shorter && overlap > 0 || Math.abs(a.firstY() - b.firstY()) < a.size());
+    }
+
+    private void read(List<Spine> band) {
+        List<Spine> spines = new ArrayList<>(band);
+        while (!spines.isEmpty()) {
+            Grid grid = new Grid(sheet, phrases, spines);
+            List<Side> sides = Sides.of(spines, grid.columns());
+            List<Spine> poor = new ArrayList<>();
+            for (Side side : sides) if (!isSide(side)) poor.add(side.spine());
+            if (poor.isEmpty()) {
+                join(sides, grid);
+                return;
+            }
+            // what is no side may have stood in the way of one: the rest is tried without the worst
+            Spine worst = sides.stream()
+                    .filter(s -> poor.contains(s.spine()))
+                    .min(Comparator.comparing((Side s) -> s.spine().headed()).thenComparingDouble(Side::quality))
+                    .orElseThrow()
+                    .spine();
+            if (worst.headed() && worst.tokens().size() > 2) unexplained.add(boxOf(worst));
+            spines.remove(worst);
+        }
+    }
+
+    private static Box boxOf(Spine s) {
+        return s.tokens().stream().map(t -> t.phrase().box()).reduce(Box::union).orElseThrow();
+    }
+
+    private static boolean isSide(Side side) {
+        boolean described = side.roles().containsKey(Role.DESCRIPTION);
+        boolean rated = side.roles().containsKey(Role.RATING) || side.roles().containsKey(Role.DEVICE);
+        if (!described && !rated) return false;
+        return side.spine().headed() ? side.quality() > 0.8 : described && rated && side.quality() > 1.8;
+    }
+
+    /** Puts neighbouring sides together where they continue each other's numbers. */
+    private void join(List<Side> sides, Grid grid) {
+        int i = 0;
+        while (i < sides.size()) {
+            List<Side> panel = new ArrayList<>(List.of(sides.get(i)));
+            while (i + panel.size() < sides.size() && belongs(panel, sides.get(i + panel.size())))
+                panel.add(sides.get(i + panel.size()));
+            tables.add(table(panel, grid));
+            i += panel.size();
+        }
+    }
+
+    private static boolean belongs(List<Side> panel, Side next) {
+        Side last = panel.get(panel.size() - 1);
+        Spine a = last.spine(), b = next.spine();
+        if (Math.abs(a.firstY() - b.firstY()) > 1.2 * Math.max(a.pitch(), b.pitch())) return false;
+        Set<Integer> seen = new HashSet<>();
+        panel.forEach(s -> seen.addAll(s.spine().everyNumber()));
+        long again = b.everyNumber().stream().filter(seen::contains).count();
+        if (again * 5 > b.tokens().size()) return false;
+        int lowest = b.numbers().stream().min(Integer::compare).orElse(1);
+        if (a.isOdd() && b.isEven() && panel.size() == 1) return true;
+        if (lowest == 1) return false;
+        int highest = seen.stream().max(Integer::compare).orElse(0);
+        return lowest == highest + 1 || lowest > highest && lowest - highest < 4;
+    }
+
+    private Table table(List<Side> panel, Grid grid) {
+        double left = panel.stream().mapToDouble(Side::left).min().orElse(0);
+        double right = panel.stream().mapToDouble(Side::right).max().orElse(0);
+        double first = panel.stream().mapToDouble(s -> s.spine().firstY()).min().orElse(0);
+        double last = panel.stream().mapToDouble(s -> s.spine().lastY()).max().orElse(0);
+        double pitch = panel.get(0).spine().pitch();
+        double top = Math.min(grid.top(), first - 0.5 * pitch);
+        return new Table(panel, top, new Box(left, top, right - left, last + 0.5 * pitch - top));
+    }
+}

@@ -1,0 +1,49 @@
+package asfound.drawing.schedule;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/** What a cell says without saying a value: nothing, a dash, a ditto; and how lines of one cell are put together. */
+final class Texts {
+
+    private static final Pattern DASH = Pattern.compile("[-–—_.|:·•~¦│↓⇓▼*=\\s]+|[-–—]+\\s*[>v]?");
+    private static final Pattern DITTO = Pattern.compile(
+            "[\"“”'`´″〃,\\s]+|[-–—\\s]*(?:\"|''|″|〃|ditto|do\\.?|d[°º]|same(?: as above)?|cont(?:\\.|'d|inued)?)[-–—\\s]*",
+            Pattern.CASE_INSENSITIVE);
+
+    private Texts() {}
+
+    /** Nothing is said: blank, or marks that only carry on a line above. */
+    static boolean isDash(String text) {
+        return !text.isBlank() && DASH.matcher(text.strip()).matches();
+    }
+
+    static boolean isDitto(String text) {
+        return !text.isBlank() && DITTO.matcher(text.strip()).matches();
+    }
+
+    static boolean saysNothing(String text) {
+        return text.isBlank() || isDash(text) || isDitto(text);
+    }
+
+    /** A mark that carries on what stands above, as against a blank. */
+    static boolean isMark(String text) {
+        return isDash(text) || isDitto(text);
+    }
+
+    /** Puts a further line to a text: a word broken at its own hyphen or slash is put together again. */
+    static String continued(String text, String line) {
+        if (text.isEmpty()) return line;
+        int n = text.length();
+        char last = text.charAt(n - 1);
+        boolean broken = (last == '-' || last == '/')
+                && n > 1
+                && Character.isLetterOrDigit(text.charAt(n - 2))
+                && Character.isLetterOrDigit(line.charAt(0));
+        return broken ? text + line : text + " " + line;
+    }
+
+    static String upper(String text) {
+        return text.strip().toUpperCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,31 @@
+package asfound.drawing.schedule;
+
+import asfound.model.Directory.Use;
+import java.util.regex.Pattern;
+
+/** What an entry is there for, told from its description. Anything that names a load is a load. */
+final class UseText {
+
+    private static final String AROUND = "[\\s*()\\[\\]<>\"'.,:;#/-]*";
+    private static final String DEVICE = "(?:\\s*[-,/(]?\\s*\\d+\\s*(?:A|AMP|P|/\\s*\\d)?\\b)*";
+    private static final Pattern SPARE = Pattern.compile(
+            AROUND + "(?:SPARES?|SP|SPR|SPARE (?:BREAKER|BKR|CB|DEVICE|MCB|WAY|CIRCUIT|CKT)|FUTURE SPARE|UNUSED(?: BREAKER)?)"
+                    + DEVICE + AROUND);
+    private static final Pattern SPACE = Pattern.compile(
+            AROUND + "(?:SPACES?|SPC|SPACE ONLY|(?:BUSSED|BUSED|PREPARED|FUTURE|EMPTY|OPEN|BLANK|UNUSED) SPACE|SPACE (?:AVAILABLE|AVAIL|BLANK)"
+                    + "|PROV(?:ISION|\\.)?(?: ONLY)?|PROVISION FOR (?:FUTURE|BREAKER)|BLANK(?: WAY| PLATE)?|SPARE WAY|SPACE ?/ ?BLANK|EMPTY|VACANT|NOT USED|UNUSED WAY|FILLER(?: PLATE)?)"
+                    + DEVICE + AROUND);
+
+    private UseText() {}
+
+    /** The use of an entry; {@code rated} where a device's rating stands beside it. */
+    static Use of(String description, boolean rated) {
+        String text = Texts.upper(description).replaceAll("\\s+", " ");
+        if (text.isEmpty() || Texts.saysNothing(text)) return rated ? Use.LOAD : Use.SPACE;
+        boolean spareWay = text.contains("SPARE WAY");
+        if (spareWay && rated) return Use.SPARE;
+        if (SPACE.matcher(text).matches()) return rated && text.startsWith("UNUSED") ? Use.SPARE : Use.SPACE;
+        if (SPARE.matcher(text).matches()) return Use.SPARE;
+        return Use.LOAD;
+    }
+}
