@@ -33,11 +33,9 @@ public final class PageReader {
     public Page read(int number, long deadlineNanos) throws IOException {
         PageScan scan = new PageScan(document.getPage(number - 1), new HiddenContent(document), deadlineNanos);
         scan.scan();
-        List<Glyph> letters =
-                scan.glyphs().stream().filter(g -> !g.isSpace()).toList();
-        int unknown = (int) letters.stream()
-                .filter(g -> g.text().contains(Glyph.UNKNOWN))
-                .count();
+        List<Glyph> letters = scan.glyphs().stream().filter(g -> !g.isSpace()).toList();
+        int unknown = (int)
+                letters.stream().filter(g -> g.text().contains(Glyph.UNKNOWN)).count();
         return new Page(
                 number,
                 scan.width(),

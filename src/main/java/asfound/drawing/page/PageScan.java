@@ -191,7 +191,8 @@ final class PageScan extends PDFGraphicsStreamEngine {
         } catch (RuntimeException e) {
             text = null;
         }
-        if (text == null && font instanceof PDSimpleFont && code >= 32 && code < 127) text = String.valueOf((char) code);
+        if (text == null && font instanceof PDSimpleFont && code >= 32 && code < 127)
+            text = String.valueOf((char) code);
         return text == null ? Glyph.UNKNOWN : Letters.tidy(text);
     }
 

@@ -57,8 +57,7 @@ final class WordBuilder {
         List<Glyph> once = withoutDoubles(letters);
         WordBuilder builder = new WordBuilder(down, tracking(once));
         List<Run> runs = builder.inOrderOfContent(once);
-        List<Box> spaces =
-                once.stream().filter(Glyph::isSpace).map(Glyph::box).toList();
+        List<Box> spaces = once.stream().filter(Glyph::isSpace).map(Glyph::box).toList();
         List<Word> words = new ArrayList<>();
         for (Run r : builder.sideBySide(runs, spaces)) words.add(new Word(r.text.toString(), r.box, r.size, upright));
         return words;
@@ -69,7 +68,8 @@ final class WordBuilder {
         Map<Long, List<Glyph>> near = new HashMap<>();
         List<Glyph> out = new ArrayList<>(letters.size());
         for (Glyph g : letters) {
-            long row = Math.round(g.box().bottom() / 4), column = Math.round(g.box().x() / 4);
+            long row = Math.round(g.box().bottom() / 4),
+                    column = Math.round(g.box().x() / 4);
             boolean double_ = false;
             for (long r = row - 1; r <= row + 1 && !double_; r++)
                 for (long c = column - 1; c <= column + 1 && !double_; c++)
@@ -143,8 +143,7 @@ final class WordBuilder {
         for (int i = 0; i < sorted.size(); ) {
             int j = i + 1;
             while (j < sorted.size()
-                    && sorted.get(j).baseline() - sorted.get(j - 1).baseline()
-                            < 0.06 * sorted.get(j).size) j++;
+                    && sorted.get(j).baseline() - sorted.get(j - 1).baseline() < 0.06 * sorted.get(j).size) j++;
             joinLine(sorted.subList(i, j), blanks, out);
             i = j;
         }

@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 /** How much the entries of a column, by themselves, look like what a role holds. */
 final class Contents {
 
-    private static final Pattern PHASES = Pattern.compile("(?:L?[123ABC]|[RYBØ]|[ABC]{2,3}|[-,/&+ ]|PH)+", Pattern.CASE_INSENSITIVE);
+    private static final Pattern PHASES =
+            Pattern.compile("(?:L?[123ABC]|[RYBØ]|[ABC]{2,3}|[-,/&+ ]|PH)+", Pattern.CASE_INSENSITIVE);
     private static final Pattern WIRE = Pattern.compile(
             ".*#\\s*\\d.*|.*\\b\\d+\\s*AWG.*|.*\\bMM.*|.*\\d/0.*|.*\\bKCMIL.*|.*\\d+\\s*[X×]\\s*\\d+.*|.*\\d[CT]\\b.*|\\d+(?:\\.5)?|.*\\bEMT\\b.*|.*\\d+/\\d+\"?C?.*|\\d+\\s*[/+]\\s*\\d+(\\.\\d)?",
             Pattern.CASE_INSENSITIVE);
@@ -30,9 +31,12 @@ final class Contents {
             case RATING -> rating(texts);
             case POLES -> share(texts, t -> DeviceText.polesOnly(t).isPresent());
             case DEVICE ->
-                share(texts, t -> DeviceText.parse(t)
-                        .filter(d -> d.poles().isPresent() && d.ratingA().isPresent())
-                        .isPresent());
+                share(
+                        texts,
+                        t -> DeviceText.parse(t)
+                                .filter(d ->
+                                        d.poles().isPresent() && d.ratingA().isPresent())
+                                .isPresent());
             case PHASE -> share(texts, t -> PHASES.matcher(t).matches() && !t.matches("[\\d ]+"));
             case LOAD, LOAD_A, LOAD_B, LOAD_C -> load(texts);
             case WIRE -> 0.8 * share(texts, t -> WIRE.matcher(t).matches());
@@ -55,7 +59,9 @@ final class Contents {
         boolean above = false;
         for (String t : texts) {
             var device = DeviceText.parse(t);
-            if (device.isEmpty() || device.get().poles().isPresent() || device.get().ratingA().isEmpty()) continue;
+            if (device.isEmpty()
+                    || device.get().poles().isPresent()
+                    || device.get().ratingA().isEmpty()) continue;
             int amperes = device.get().ratingA().get();
             if (DeviceText.isStandard(amperes)) good++;
             above |= amperes > 4;

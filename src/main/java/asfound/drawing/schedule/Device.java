@@ -23,7 +23,9 @@ record Device(Stated<Integer> rating, Optional<Integer> poles, String trouble) {
         else if (device.isEmpty()) {
             rating = Stated.unreadable(written, null);
             trouble = "rating '" + written + "'";
-        } else rating = device.get().ratingA().map(a -> Stated.of(a, written, null)).orElse(Stated.blank());
+        } else
+            rating =
+                    device.get().ratingA().map(a -> Stated.of(a, written, null)).orElse(Stated.blank());
         if (!Texts.saysNothing(polesText) && DeviceText.polesOnly(polesText).isEmpty() && !saysNone(polesText))
             trouble = (trouble.isEmpty() ? "" : trouble + ", ") + "poles '" + polesText + "'";
         return new Device(rating, poles, trouble);

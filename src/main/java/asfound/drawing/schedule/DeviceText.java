@@ -16,9 +16,9 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
 
     /** Standard ampere ratings of overcurrent devices: NFPA 70, 240.6(A), and IEC 60898-1 and 60947-2 (from memory). */
     private static final Set<Integer> STANDARD = Set.of(
-            1, 2, 3, 4, 6, 8, 10, 13, 15, 16, 20, 25, 30, 32, 35, 40, 45, 50, 60, 63, 70, 80, 90, 100, 110, 125, 150, 160,
-            175, 200, 225, 250, 300, 315, 320, 350, 400, 450, 500, 600, 601, 630, 700, 800, 1000, 1200, 1250, 1600, 2000,
-            2500, 3000, 3200, 4000, 5000, 6000);
+            1, 2, 3, 4, 6, 8, 10, 13, 15, 16, 20, 25, 30, 32, 35, 40, 45, 50, 60, 63, 70, 80, 90, 100, 110, 125, 150,
+            160, 175, 200, 225, 250, 300, 315, 320, 350, 400, 450, 500, 600, 601, 630, 700, 800, 1000, 1200, 1250, 1600,
+            2000, 2500, 3000, 3200, 4000, 5000, 6000);
 
     private static final Pattern PART = Pattern.compile(
             "(?<trip>\\d+)\\s*AT\\b|(?<frame>\\d+)\\s*AF\\b|(?<ma>\\d+)\\s*MA\\b|(?<ka>\\d+(?:\\.\\d+)?)\\s*KA\\b"
@@ -27,10 +27,11 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
                     + "|(?<word>SPN|SP&N|TPN|TP&N|DPN|SP|DP|TP|FP|4P)(?![A-Z])|(?<number>\\d+(?:\\.\\d+)?)|(?<letters>[A-Z]+)");
 
     private static final Set<String> BESIDE = Set.of(
-            "A", "B", "C", "D", "K", "Z", "P", "MCB", "MCCB", "RCBO", "RCCB", "RCD", "GFCI", "GFI", "AFCI", "AFI", "CAFI",
-            "DF", "ST", "GF", "TYPE", "CB", "BKR", "HACR", "GFEP", "LO", "SWD", "AMP", "AMPS", "POLE", "POLES", "T", "G",
-            "AT", "LSI", "LSIG", "FUSE", "FU", "BS", "EN", "IEC", "N", "TM", "E", "EX", "EXIST", "R", "L", "H", "S", "I",
-            "HT", "LOCK", "ON", "SW", "FDS", "W", "LCK", "EPO", "U", "TRIP", "CURVE", "CHAR", "NEW", "SHUNT", "GFP");
+            "A", "B", "C", "D", "K", "Z", "P", "MCB", "MCCB", "RCBO", "RCCB", "RCD", "GFCI", "GFI", "AFCI", "AFI",
+            "CAFI", "DF", "ST", "GF", "TYPE", "CB", "BKR", "HACR", "GFEP", "LO", "SWD", "AMP", "AMPS", "POLE", "POLES",
+            "T", "G", "AT", "LSI", "LSIG", "FUSE", "FU", "BS", "EN", "IEC", "N", "TM", "E", "EX", "EXIST", "R", "L",
+            "H", "S", "I", "HT", "LOCK", "ON", "SW", "FDS", "W", "LCK", "EPO", "U", "TRIP", "CURVE", "CHAR", "NEW",
+            "SHUNT", "GFP");
 
     boolean isEmpty() {
         return ratingA.isEmpty() && poles.isEmpty();

@@ -99,8 +99,7 @@ final class Devices {
         int end = r;
         for (Role role : new Role[] {Role.DEVICE, Role.RATING, Role.POLES, Role.DESCRIPTION})
             end = Math.max(end, rows.get(r).cell(role).map(Row.Cell::to).orElse(r));
-        for (int k = r + 1; k <= end; k++)
-            if (!continues(rows.get(k)) || taken.contains(k)) return k - 1;
+        for (int k = r + 1; k <= end; k++) if (!continues(rows.get(k)) || taken.contains(k)) return k - 1;
         return end;
     }
 
@@ -119,7 +118,8 @@ final class Devices {
             Integer at = rowOf.get(p);
             if (at == null) {
                 if (p > highest()) cost += 1;
-            } else if (!taken.contains(at) && (continues(rows.get(at)) || repeats(rows.get(r), rows.get(at)))) take(at, own);
+            } else if (!taken.contains(at) && (continues(rows.get(at)) || repeats(rows.get(r), rows.get(at))))
+                take(at, own);
             else cost += 1;
         }
     }
@@ -130,7 +130,8 @@ final class Devices {
 
     /** Without poles printed, marks below a device carry it on; so does a load alone. */
     private void takeMarks(int r, Device read, List<Integer> own, List<Integer> positions) {
-        boolean device = read.rating().isStated() || !Texts.saysNothing(rows.get(r).text(Role.DESCRIPTION));
+        boolean device =
+                read.rating().isStated() || !Texts.saysNothing(rows.get(r).text(Role.DESCRIPTION));
         for (int k = 1; device && k < 3; k++) {
             Integer at = rowOf.get(positions.get(0) + k * step);
             if (at == null || taken.contains(at) || !continues(rows.get(at))) return;
@@ -158,7 +159,8 @@ final class Devices {
     /** The row prints the device of the row above once more. */
     private static boolean repeats(Row head, Row row) {
         for (Role role : new Role[] {Role.DESCRIPTION, Role.RATING, Role.DEVICE, Role.POLES})
-            if (!row.saysNothing(role) && !Texts.upper(row.text(role)).equals(Texts.upper(head.text(role)))) return false;
+            if (!row.saysNothing(role) && !Texts.upper(row.text(role)).equals(Texts.upper(head.text(role))))
+                return false;
         return true;
     }
 

@@ -1,7 +1,7 @@
 package asfound.drawing.schedule;
 
-import asfound.model.Directory.Use;
 import asfound.model.Box;
+import asfound.model.Directory.Use;
 import asfound.model.Stated;
 import java.util.List;
 

@@ -21,6 +21,8 @@ final class Grid {
     private final double top;
     private final double bottom;
     private final double size;
+    private double headTop;
+    private double headingTop;
 
     Grid(Sheet sheet, List<Phrase> phrases, List<Spine> spines) {
         this.sheet = sheet;
@@ -31,7 +33,13 @@ final class Grid {
         size = spines.get(0).size();
         double half = 0.5 * spines.get(0).pitch();
         top = Math.max(first - half, ruleAbove(first, half * 2.2));
-        bottom = Math.min(last + half, Double.MAX_VALUE);
+        bottom = last + half;
+        headTop = top;
+    }
+
+    /** Where the column headings begin. */
+    double headTop() {
+        return headTop;
     }
 
     double top() {
@@ -60,6 +68,7 @@ final class Grid {
             double left = cuts.get(i - 1), right = cuts.get(i);
             List<String> texts = texts(body, left, right);
             String heading = heading(left, right);
+            headTop = Math.min(headTop, headingTop);
             if (!texts.isEmpty() || !heading.isEmpty()) columns.add(Column.of(left, right, heading, texts));
         }
         return columns;
@@ -145,7 +154,8 @@ final class Grid {
         for (int i = 0; i < rules.size(); ) {
             double at = rules.get(i).at(), covered = 0;
             int j = i;
-            while (j < rules.size() && rules.get(j).at() - at < 1.2) covered += rules.get(j++).covers(top, bottom);
+            while (j < rules.size() && rules.get(j).at() - at < 1.2)
+                covered += rules.get(j++).covers(top, bottom);
             if (covered >= 0.42 * (bottom - top)) out.add(at);
             i = j;
         }
@@ -188,7 +198,8 @@ final class Grid {
             boolean weak = texts(body, left, right).size() < 2
                     && heading(left, right).isEmpty()
                     && spines.stream().noneMatch(s -> s.centreX() > left && s.centreX() < right);
-            boolean openLeft = i - 1 > 0 && !ruled.contains(left), openRight = i < cuts.size() - 1 && !ruled.contains(right);
+            boolean openLeft = i - 1 > 0 && !ruled.contains(left),
+                    openRight = i < cuts.size() - 1 && !ruled.contains(right);
             if (weak && openLeft) cuts.remove(i - 1);
             else if (weak && openRight) cuts.remove(i);
             else i++;
@@ -211,12 +222,14 @@ final class Grid {
         if (p.right() < left || p.left() > right) return "";
         StringBuilder out = new StringBuilder();
         for (Word w : p.words())
-            if (w.centreX() >= left && w.centreX() < right) out.append(out.isEmpty() ? "" : " ").append(w.text());
+            if (w.centreX() >= left && w.centreX() < right)
+                out.append(out.isEmpty() ? "" : " ").append(w.text());
         return out.toString();
     }
 
     /** The words above a column that best name what it holds: one line, or several lines together. */
     private String heading(double left, double right) {
+        headingTop = top;
         List<Line> lines = headingLines(left, right);
         String best = "", all = "";
         double bestWeight = 0;
@@ -226,10 +239,13 @@ final class Grid {
             if (lower - line.bottom() > reach) break;
             all = all.isEmpty() ? line.text() : line.text() + " " + all;
             lower = line.top();
-            double weight = Headings.weigh(all).values().stream().max(Comparator.naturalOrder()).orElse(0.0);
+            double weight = Headings.weigh(all).values().stream()
+                    .max(Comparator.naturalOrder())
+                    .orElse(0.0);
             if (best.isEmpty() || weight > bestWeight) {
                 best = all;
                 bestWeight = weight;
+                if (weight >= 0.6) headingTop = lower;
             }
         }
         return best;
@@ -248,8 +264,11 @@ final class Grid {
         }
         List<Word> turned = new ArrayList<>();
         for (Word w : sheet.words())
-            if (!w.upright() && w.centreX() > left && w.centreX() < right && w.bottom() <= top + size && w.bottom() > reach)
-                turned.add(w);
+            if (!w.upright()
+                    && w.centreX() > left
+                    && w.centreX() < right
+                    && w.bottom() <= top + size
+                    && w.bottom() > reach) turned.add(w);
         if (!turned.isEmpty()) {
             // a turned text is read from its foot upwards, several of them from left to right
             turned.sort(Comparator.comparingDouble((Word w) -> Math.round(w.centreX() / (0.5 * w.size())))
@@ -267,7 +286,9 @@ final class Grid {
         for (Line line : lines) {
             Line last = out.isEmpty() ? null : out.get(out.size() - 1);
             if (last != null && Math.abs(last.bottom() - line.bottom()) < 0.3 * line.size())
-                out.set(out.size() - 1, new Line(last.text() + " " + line.text(), last.top(), last.bottom(), last.size()));
+                out.set(
+                        out.size() - 1,
+                        new Line(last.text() + " " + line.text(), last.top(), last.bottom(), last.size()));
             else out.add(line);
         }
         return Collections.unmodifiableList(out);

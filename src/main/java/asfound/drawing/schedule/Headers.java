@@ -2,13 +2,113 @@ package asfound.drawing.schedule;
 
 import asfound.drawing.page.Sheet;
 import asfound.model.Box;
-import asfound.model.Directory.Header;
-import asfound.model.Directory.Totals;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
+/**
+ * Finds what stands around each directory about its panel. Offices put headers above, beside or below: the side on which
+ * most is said for all the directories of the sheet together is believed first, so that of two panels one above the other
+ * neither gets the other's header.
+ */
 final class Headers {
+
+    private enum Where {
+        ABOVE,
+        BELOW,
+        LEFT,
+        RIGHT
+    }
+
+    private final Sheet sheet;
+    private final List<Phrase> phrases;
     private final List<Box> tables;
-    private Headers(List<Box> tables) { this.tables = tables; }
-    static Headers of(Sheet sheet, List<Phrase> phrases, List<Box> tables) { return new Headers(tables); }
-    List<HeaderText> read() { return tables.stream().map(t -> new HeaderText(Header.empty(), Totals.none())).toList(); }
+
+    private Headers(Sheet sheet, List<Phrase> phrases, List<Box> tables) {
+        this.sheet = sheet;
+        this.phrases = phrases;
+        this.tables = tables;
+    }
+
+    /** @param tables the directories' areas, their column headings with them */
+    static Headers of(Sheet sheet, List<Phrase> phrases, List<Box> tables) {
+        return new Headers(sheet, phrases, tables);
+    }
+
+    /** One for each directory, in their order. */
+    List<HeaderText> read() {
+        Where main = Where.ABOVE;
+        int most = -1;
+        for (Where where : Where.values()) {
+            int known = 0;
+            for (int t = 0; t < tables.size(); t++) {
+                HeaderBuilder builder = new HeaderBuilder(sheet);
+                builder.add(region(t, where), where != Where.BELOW);
+                known += builder.known();
+            }
+            if (known > most + (main == Where.ABOVE ? 1 : 0)) {
+                most = known;
+                main = where;
+            }
+        }
+        List<HeaderText> out = new ArrayList<>();
+        for (int t = 0; t < tables.size(); t++) out.add(header(t, main));
+        return out;
+    }
+
+    private HeaderText header(int t, Where main) {
+        HeaderBuilder builder = new HeaderBuilder(sheet);
+        builder.add(region(t, main), true);
+        List<Where> others = new ArrayList<>(Arrays.asList(Where.values()));
+        others.remove(main);
+        HeaderBuilder sums = new HeaderBuilder(sheet);
+        sums.add(region(t, Where.BELOW), false);
+        for (Where where : others) if (!isAnothers(t, where, main)) builder.add(region(t, where), false);
+        return new HeaderText(builder.header(), sums.totals());
+    }
+
+    /** The space on that side is where another directory has its header. */
+    private boolean isAnothers(int t, Where where, Where main) {
+        Box area = area(t, where);
+        for (int o = 0; o < tables.size(); o++) if (o != t && area.overlaps(area(o, main))) return true;
+        return false;
+    }
+
+    private LabelReader.Labelled region(int t, Where where) {
+        Box area = area(t, where);
+        return LabelReader.read(
+                sheet,
+                phrases.stream()
+                        .filter(p -> area.contains(p.centreX(), p.centreY()))
+                        .toList());
+    }
+
+    private Box area(int t, Where where) {
+        Box b = tables.get(t);
+        double margin = Math.min(60, 0.12 * b.w() + 12);
+        double left = b.x() - margin, right = b.right() + margin, top = 0, bottom = sheet.height();
+        double leftEnd = 0, rightEnd = sheet.width();
+        for (int o = 0; o < tables.size(); o++) {
+            if (o == t) continue;
+            Box other = tables.get(o);
+            boolean overUnder = other.x() < b.right() && b.x() < other.right();
+            boolean beside = other.y() < b.bottom() && b.y() < other.bottom();
+            if (overUnder && other.bottom() <= b.y() + 1) top = Math.max(top, other.bottom());
+            if (overUnder && other.y() >= b.bottom() - 1) bottom = Math.min(bottom, other.y());
+            if (other.right() <= b.x() + 1) {
+                left = Math.max(left, Math.min(b.x() - 1, (other.right() + b.x()) / 2));
+                if (beside) leftEnd = Math.max(leftEnd, other.right());
+            }
+            if (other.x() >= b.right() - 1) {
+                right = Math.min(right, Math.max(b.right() + 1, (other.x() + b.right()) / 2));
+                if (beside) rightEnd = Math.min(rightEnd, other.x());
+            }
+        }
+        return switch (where) {
+            case ABOVE -> new Box(left, top, right - left, Math.max(0, b.y() - top));
+            case BELOW -> new Box(left, b.bottom(), right - left, Math.max(0, bottom - b.bottom()));
+            case LEFT -> new Box(leftEnd, b.y() - 20, Math.max(0, b.x() - 1 - leftEnd), b.h() + 20);
+            case RIGHT -> new Box(b.right() + 1, b.y() - 20, Math.max(0, rightEnd - b.right() - 1), b.h() + 20);
+        };
+    }
 }

@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 /** A load as written, in VA. */
 final class LoadText {
 
-    private static final Pattern LOAD =
-            Pattern.compile("(\\d{1,3}(?:[,' ]\\d{3})+|\\d+)(\\.\\d+)?\\s*(k?)\\s*(VA|W|WATTS)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern LOAD = Pattern.compile(
+            "(\\d{1,3}(?:[,' ]\\d{3})+|\\d+)(\\.\\d+)?\\s*(k?)\\s*(VA|W|WATTS)?", Pattern.CASE_INSENSITIVE);
 
     private LoadText() {}
 
@@ -16,8 +16,7 @@ final class LoadText {
     static Optional<Double> parse(String raw, boolean thousands) {
         Matcher m = LOAD.matcher(raw.strip());
         if (!m.matches()) return Optional.empty();
-        double figure = Double.parseDouble(
-                m.group(1).replaceAll("[,' ]", "") + (m.group(2) == null ? "" : m.group(2)));
+        double figure = Double.parseDouble(m.group(1).replaceAll("[,' ]", "") + (m.group(2) == null ? "" : m.group(2)));
         boolean kilo = !m.group(3).isEmpty() || thousands && m.group(4) == null;
         return Optional.of(kilo ? Math.round(figure * 1_000_000) / 1000.0 : figure);
     }

@@ -45,7 +45,8 @@ final class PdfReader {
                     problems.add(new Problem(Place.page(source.file(), p), "No readable text.", ""));
             }
         } catch (IOException e) {
-            problems.add(new Problem(Place.file(source.file()), "The PDF cannot be opened: " + e.getMessage() + ".", ""));
+            problems.add(
+                    new Problem(Place.file(source.file()), "The PDF cannot be opened: " + e.getMessage() + ".", ""));
         }
         return new ScheduleReading(directories, problems, pages);
     }

@@ -254,19 +254,19 @@ final class RowReader {
     private double cost(List<Line> lines, Manner manner) {
         List<List<Line>> byRow = new ArrayList<>();
         for (int r = 0; r < rows.size(); r++) byRow.add(new ArrayList<>());
-        for (Line line : lines) byRow.get(rowOf(line.y(), 0, rows.size() - 1, manner)).add(line);
+        for (Line line : lines)
+            byRow.get(rowOf(line.y(), 0, rows.size() - 1, manner)).add(line);
         double cost = 0;
         for (int r = 0; r < rows.size(); r++) {
             List<Line> own = byRow.get(r);
             if (own.isEmpty()) continue;
             own.sort(Comparator.comparingDouble(Line::y));
             double first = own.get(0).y(), last = own.get(own.size() - 1).y();
-            double lies =
-                    switch (manner) {
-                        case TOP -> first;
-                        case BOTTOM -> last;
-                        default -> (first + last) / 2;
-                    };
+            double lies = switch (manner) {
+                case TOP -> first;
+                case BOTTOM -> last;
+                default -> (first + last) / 2;
+            };
             cost += Math.abs(lies - rows.get(r).y()) / size;
             // lines of one entry follow each other closely
             for (int i = 1; i < own.size(); i++)

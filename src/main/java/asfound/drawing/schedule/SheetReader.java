@@ -31,7 +31,8 @@ final class SheetReader {
         List<Directory> directories = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         PanelReader panels = new PanelReader(sheet, phrases, settings);
-        List<List<PanelReader.Circuits>> read = tables.stream().map(t -> panels.read(t, "")).toList();
+        List<List<PanelReader.Circuits>> read =
+                tables.stream().map(t -> panels.read(t, "")).toList();
         List<Box> boxes = read.stream().map(r -> r.get(0).box()).toList();
         List<HeaderText> headers = Headers.of(sheet, phrases, boxes).read();
         for (int t = 0; t < tables.size(); t++)

@@ -42,7 +42,9 @@ record Side(Spine spine, List<Column> columns, Map<Role, Column> roles, double q
             int byWeight = Double.compare(b.weight(), a.weight());
             if (byWeight != 0) return byWeight;
             int byRole = a.role().compareTo(b.role());
-            return byRole != 0 ? byRole : Double.compare(a.column().left(), b.column().left());
+            return byRole != 0
+                    ? byRole
+                    : Double.compare(a.column().left(), b.column().left());
         });
         Map<Role, Column> roles = new EnumMap<>(Role.class);
         double quality = 0;
@@ -93,7 +95,8 @@ record Side(Spine spine, List<Column> columns, Map<Role, Column> roles, double q
     List<Role> sequence() {
         List<Map.Entry<Role, Column>> all = new ArrayList<>(roles.entrySet());
         all.add(Map.entry(Role.POSITION, new Column(spine.left(), spine.right(), "", List.of(), Map.of())));
-        all.sort(java.util.Comparator.comparingDouble(e -> e.getValue().left() + e.getValue().right()));
+        all.sort(java.util.Comparator.comparingDouble(
+                e -> e.getValue().left() + e.getValue().right()));
         return all.stream().map(Map.Entry::getKey).toList();
     }
 }

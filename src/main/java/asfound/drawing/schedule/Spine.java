@@ -52,7 +52,8 @@ record Spine(List<Token> tokens, boolean headed) {
     double pitch() {
         if (tokens.size() < 2) return 2 * size();
         List<Double> steps = new ArrayList<>();
-        for (int i = 1; i < tokens.size(); i++) steps.add(tokens.get(i).y() - tokens.get(i - 1).y());
+        for (int i = 1; i < tokens.size(); i++)
+            steps.add(tokens.get(i).y() - tokens.get(i - 1).y());
         Collections.sort(steps);
         return Math.max(0.5 * size(), steps.get((steps.size() - 1) / 2));
     }

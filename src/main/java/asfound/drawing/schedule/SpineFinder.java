@@ -69,7 +69,8 @@ final class SpineFinder {
     }
 
     private static boolean beginsAgain(List<Token> column, int i) {
-        int before = column.get(i - 1).text().order(), here = column.get(i).text().order();
+        int before = column.get(i - 1).text().order(),
+                here = column.get(i).text().order();
         double gap = column.get(i).y() - column.get(i - 1).y(), pitch = pitch(column, i);
         if (here > before) return here - before > 40 || gap > 7 * pitch;
         // without a gap the numbers go on in another order: odd ones first, then even ones, or the next panel of a list
@@ -80,13 +81,16 @@ final class SpineFinder {
     private static double pitch(List<Token> column, int i) {
         double smallest = Double.MAX_VALUE;
         for (int k = Math.max(1, i - 4); k < Math.min(column.size(), i + 5); k++)
-            if (k != i) smallest = Math.min(smallest, column.get(k).y() - column.get(k - 1).y());
+            if (k != i)
+                smallest =
+                        Math.min(smallest, column.get(k).y() - column.get(k - 1).y());
         return smallest == Double.MAX_VALUE ? 3 * column.get(i).phrase().size() : smallest;
     }
 
     private Optional<Spine> accept(List<Token> run) {
         Optional<Phrase> heading = headingOf(run);
-        double weight = heading.map(h -> Headings.weight(h.text(), Role.POSITION)).orElse(0.0);
+        double weight =
+                heading.map(h -> Headings.weight(h.text(), Role.POSITION)).orElse(0.0);
         Spine spine = new Spine(run, weight >= 0.8);
         if (run.size() == 1) return spine.headed() ? Optional.of(spine) : Optional.empty();
         if (spine.rising() < 0.7 || spine.regular() < 0.6) return Optional.empty();
@@ -112,9 +116,11 @@ final class SpineFinder {
         if (above.isEmpty()) return Optional.empty();
         Phrase near = above.get(0);
         if (above.size() > 1 && Headings.weight(near.text(), Role.POSITION) < 0.8) {
-            Phrase both = Phrase.of(List.of(above.get(1).words().get(0), near.words().get(0)));
+            Phrase both =
+                    Phrase.of(List.of(above.get(1).words().get(0), near.words().get(0)));
             String text = above.get(1).text() + " " + near.text();
-            if (Headings.weight(text, Role.POSITION) >= 0.8) return Optional.of(new Phrase(near.words(), text, both.box()));
+            if (Headings.weight(text, Role.POSITION) >= 0.8)
+                return Optional.of(new Phrase(near.words(), text, both.box()));
         }
         return Optional.of(near);
     }

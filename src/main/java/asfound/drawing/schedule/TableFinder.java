@@ -119,7 +119,14 @@ final class TableFinder {
         double first = panel.stream().mapToDouble(s -> s.spine().firstY()).min().orElse(0);
         double last = panel.stream().mapToDouble(s -> s.spine().lastY()).max().orElse(0);
         double pitch = panel.get(0).spine().pitch();
-        double top = Math.min(grid.top(), first - 0.5 * pitch);
-        return new Table(panel, top, new Box(left, top, right - left, last + 0.5 * pitch - top));
+        double top = Math.min(grid.top(), first - 0.3 * pitch);
+        return new Table(
+                panel,
+                top,
+                new Box(
+                        left,
+                        Math.min(top, grid.headTop()),
+                        right - left,
+                        last + 0.5 * pitch - Math.min(top, grid.headTop())));
     }
 }

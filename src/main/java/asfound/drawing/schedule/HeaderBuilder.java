@@ -1,0 +1,182 @@
+package asfound.drawing.schedule;
+
+import asfound.drawing.page.Sheet;
+import asfound.model.Box;
+import asfound.model.Directory.Header;
+import asfound.model.Directory.Mains;
+import asfound.model.Directory.Totals;
+import asfound.model.Stated;
+import asfound.model.Voltage;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Puts together a header from what regions around a directory say; the first region that says a thing is believed. */
+final class HeaderBuilder {
+
+    private final Sheet sheet;
+    private final Map<Field, Value> best = new EnumMap<>(Field.class);
+    private Stated<String> designation = Stated.blank();
+    private Stated<Voltage> voltage = Stated.blank();
+    private Stated<Integer> phases = Stated.blank();
+    private Stated<Integer> wires = Stated.blank();
+    private Stated<Integer> bus = Stated.blank();
+    private Stated<Integer> main = Stated.blank();
+    private Stated<Mains> mains = Stated.blank();
+    private Stated<Double> interrupting = Stated.blank();
+
+    HeaderBuilder(Sheet sheet) {
+        this.sheet = sheet;
+    }
+
+    /** Takes in a region; {@code running} where values in running text count too. */
+    void add(LabelReader.Labelled region, boolean running) {
+        Map<Field, Value> here = new EnumMap<>(Field.class);
+        for (Value v : region.values()) {
+            Value known = here.get(v.field());
+            if (known == null || v.weight() > known.weight()) here.put(v.field(), v);
+        }
+        here.forEach(best::putIfAbsent);
+        labelled(region.values());
+        if (!running) return;
+        for (Value v : region.values())
+            if (v.field() != Field.OTHER && !v.field().isTotal()) loose(v.text(), v.box(), v.field());
+        for (Phrase p : region.loose()) {
+            if (designation.isBlank())
+                Titles.nameIn(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));
+            loose(p.text(), p.box(), Field.OTHER);
+        }
+    }
+
+    private void labelled(List<Value> values) {
+        Value name = best.get(Field.DESIGNATION);
+        if (designation.isBlank() && name != null)
+            designation = Stated.of(Values.name(name.text()), name.text(), sheet.place(name.box()));
+        voltage = first(voltage, Field.VOLTAGE, t -> Values.voltageOf(t).flatMap(Voltage::parse));
+        phases = first(phases, Field.PHASES, t -> Values.phases(t, true));
+        wires = first(wires, Field.WIRES, t -> Values.wires(t, true));
+        phases = first(phases, Field.PHASE_WIRE, t -> digits(t, 0));
+        wires = first(wires, Field.PHASE_WIRE, t -> digits(t, 1));
+        bus = first(bus, Field.BUS, Values::amps);
+        interrupting = first(interrupting, Field.INTERRUPTING, Values::kiloamperes);
+        for (Value v : values) if (v.field() == Field.MAIN || v.field() == Field.MAIN_LUGS) main(v);
+    }
+
+    private static Optional<Integer> digits(String text, int which) {
+        List<Integer> found = new ArrayList<>();
+        for (char c : text.toCharArray()) if (Character.isDigit(c)) found.add(c - '0');
+        return found.size() > which ? Optional.of(found.get(which)) : Optional.empty();
+    }
+
+    private void main(Value v) {
+        boolean lugs = v.field() == Field.MAIN_LUGS && !v.text().matches("(?i)no|none|n/?a|-")
+                || Values.mains(v.text()).filter(m -> m == Mains.LUGS).isPresent()
+                || v.text().matches("(?i)none|n/?a");
+        if (lugs) {
+            mains = Stated.of(Mains.LUGS, v.text(), sheet.place(v.box()));
+            main = Stated.blank();
+            return;
+        }
+        if (v.field() == Field.MAIN_LUGS) return;
+        Optional<Integer> amps = Values.mainOf(v.text()).or(() -> Values.amps(v.text()));
+        boolean isLugs = mains.value().filter(m -> m == Mains.LUGS).isPresent();
+        if (isLugs) return;
+        if (amps.isPresent() && main.isBlank()) main = Stated.of(amps.get(), v.text(), sheet.place(v.box()));
+        if (mains.isBlank() && (Values.mains(v.text()).isPresent() || amps.isPresent()))
+            mains = Stated.of(Mains.BREAKER, v.text(), sheet.place(v.box()));
+    }
+
+    /** What a text says of the panel without a label. */
+    private void loose(String text, Box box, Field under) {
+        if (voltage.isBlank())
+            voltage = stated(
+                    Values.voltageOf(text)
+                            .filter(v -> under != Field.OTHER || v.matches("(?i).*(v|/).*"))
+                            .flatMap(Voltage::parse),
+                    text,
+                    box);
+        if (phases.isBlank()) phases = stated(Values.phases(text, false), text, box);
+        if (wires.isBlank()) wires = stated(Values.wires(text, false), text, box);
+        if (bus.isBlank()) bus = stated(Values.busOf(text), text, box);
+        if (interrupting.isBlank() && text.matches("(?i).*(k\\.?a|aic|a\\.i\\.c).*"))
+            interrupting = stated(Values.kiloamperes(text), text, box);
+        boolean lugs = mains.value().filter(m -> m == Mains.LUGS).isPresent();
+        if (main.isBlank() && !lugs) {
+            main = stated(Values.mainOf(text), text, box);
+            if (!main.isBlank() && mains.isBlank()) mains = Stated.of(Mains.BREAKER, text, sheet.place(box));
+        }
+        if (mains.isBlank() && text.matches("(?i).*(\\bM\\.?L\\.?O\\b|MAIN LUGS|LUGS ONLY).*"))
+            mains = Stated.of(Mains.LUGS, text, sheet.place(box));
+        if (best.get(Field.LOCATION) == null)
+            after(text, box, Field.LOCATION, "(?i).*?\\b(?:located (?:in|at)|location)\\s+([^,;]+).*");
+        if (best.get(Field.FED_FROM) == null)
+            after(text, box, Field.FED_FROM, "(?i).*?\\b(?:fed (?:from|by|via)|supplied (?:from|by))\\s+([^,;]+).*");
+    }
+
+    private void after(String text, Box box, Field field, String pattern) {
+        if (text.matches(pattern))
+            best.put(field, new Value(field, text.replaceFirst(pattern, "$1").strip(), box, 1));
+    }
+
+    private <T> Stated<T> stated(Optional<T> value, String text, Box box) {
+        return value.map(v -> Stated.of(v, text, sheet.place(box))).orElse(Stated.blank());
+    }
+
+    private <T> Stated<T> first(Stated<T> known, Field field, Function<String, Optional<T>> reading) {
+        Value v = best.get(field);
+        if (!known.isBlank() || v == null) return known;
+        return stated(reading.apply(v.text()), v.text(), v.box());
+    }
+
+    /** How many different things are known. */
+    int known() {
+        Header h = header();
+        int n = 0;
+        for (Stated<?> s : List.of(
+                h.designation(),
+                h.location(),
+                h.fedFrom(),
+                h.voltage(),
+                h.phases(),
+                h.wires(),
+                h.busA(),
+                h.mains(),
+                h.interruptingKA())) if (s.isStated()) n++;
+        return n;
+    }
+
+    Header header() {
+        return new Header(
+                designation,
+                text(Field.LOCATION),
+                text(Field.FED_FROM),
+                voltage,
+                phases,
+                wires,
+                bus,
+                main,
+                mains,
+                interrupting,
+                text(Field.MOUNTING));
+    }
+
+    private Stated<String> text(Field field) {
+        Value v = best.get(field);
+        return v == null ? Stated.blank() : Stated.text(v.text(), sheet.place(v.box()));
+    }
+
+    Totals totals() {
+        List<Stated<Double>> byPhase =
+                new ArrayList<>(List.of(sum(Field.LOAD_A), sum(Field.LOAD_B), sum(Field.LOAD_C)));
+        while (!byPhase.isEmpty() && byPhase.get(byPhase.size() - 1).isBlank()) byPhase.remove(byPhase.size() - 1);
+        return new Totals(byPhase, sum(Field.LOAD_TOTAL), sum(Field.AMPERES));
+    }
+
+    private Stated<Double> sum(Field field) {
+        Value v = best.get(field);
+        return v == null ? Stated.blank() : stated(Values.figure(v.text()), v.text(), v.box());
+    }
+}

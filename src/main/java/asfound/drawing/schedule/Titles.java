@@ -1,0 +1,42 @@
+package asfound.drawing.schedule;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A panel's name in a title or in running text: {@code PANEL "HP-1A"}, {@code LP-2 PANEL SCHEDULE}. */
+final class Titles {
+
+    private static final String KIND =
+            "(?:DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?BOARD|CONSUMER\\s+UNIT|BOARD)";
+    private static final String SHEET =
+            "(?:SCHEDULE|DIRECTORY|CIRCUIT\\s+DIRECTORY|CIRCUIT\\s+SCHEDULE|CIRCUIT\\s+CHART)";
+    private static final String NAME = "[\"'“]?([A-Z0-9][A-Z0-9./_#&-]*(?:\\s[A-Z0-9./_#-]*\\d[A-Z0-9./_#-]*)?)[\"'”]?";
+    private static final Pattern AFTER = Pattern.compile(
+            "^(?:" + SHEET + "\\s+(?:OF|FOR)?\\s*[-–:]?\\s*)?" + KIND + "(?:\\s+(?:" + SHEET
+                    + "|NAME|NO\\.?|DESIGNATION))?\\s*[-–—:]*\\s*" + NAME + "(?=$|[\\s,;(\\[-])",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern BEFORE =
+            Pattern.compile("^" + NAME + "\\s*[-–—:]*\\s*" + KIND + "?\\s*" + SHEET + "\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NAMED =
+            Pattern.compile("^" + SHEET + "\\s*(?:OF|FOR)?\\s*[-–—:]*\\s*" + NAME + "$", Pattern.CASE_INSENSITIVE);
+
+    private Titles() {}
+
+    /** The name that a phrase gives; empty where it gives none. */
+    static Optional<String> nameIn(String text) {
+        String t = text.strip();
+        for (Pattern p : new Pattern[] {AFTER, BEFORE, NAMED}) {
+            Matcher m = p.matcher(t);
+            if (!m.find()) continue;
+            String name = Values.name(m.group(1));
+            boolean telling = name.chars().anyMatch(Character::isDigit)
+                    || name.length() <= 6 && name.equals(name.toUpperCase(java.util.Locale.ROOT));
+            if (telling
+                    && Values.isName(name)
+                    && !name.matches("(?i)panel|panelboard|board|branch|circuit|electrical|lighting|power|main|the"))
+                return Optional.of(name);
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,168 @@
+package asfound.drawing.schedule;
+
+import asfound.model.Directory.Mains;
+import asfound.model.Voltage;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Header values as written. */
+final class Values {
+
+    private static final Pattern VOLTAGE = Pattern.compile(
+            "(?<![\\d.A-Z-])(\\d{3}\\s*Y?\\s*/\\s*\\d{2,3}|\\d{2,3}\\s*/\\s*\\d{3}Y?)\\s*(?:V(?:AC|OLTS?)?)?(?![\\dA])"
+                    + "|(?<![\\d.A-Z-])(\\d{3})\\s*V(?:AC|OLTS?)?\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern PHASES = Pattern.compile(
+            "(?<![\\d/.A-Z-])([13])\\s*-?\\s*(?:PH(?:ASES?)?\\b\\.?|[ØΦφ∅⌀])|\\b(SINGLE|THREE)[- ]PHASE|\\b(TP&?N?|SP&?N?)\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern WIRES = Pattern.compile(
+            "(?<![\\d/.A-Z-])([2345])\\s*-?\\s*(?:W(?:IRES?)?\\b)|\\b(THREE|FOUR)[- ]WIRE|\\b(TP&?N)\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern KA = Pattern.compile(
+            "(\\d+(?:\\.\\d+)?)\\s*(?:KA(?:IC)?\\b|K\\.?A\\.?I\\.?C|K\\s*AIC|K\\b)|(\\d{1,3},?000)\\s*(?:A\\.?I\\.?C|AMPS? ?(?:SYM|RMS|INT)|A\\b ?(?:SYM|RMS|INT))",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern BUS = Pattern.compile(
+            "(\\d{2,4})\\s*(?:A|AMPS?|AMPERES?)?\\s*-?\\s*(?:COPPER |CU |AL |MAIN )?(?:BUS(?:SING|ED|BARS?)?)\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern LUGS = Pattern.compile(
+            "\\bM\\.?L\\.?O\\b\\.?|\\bMAIN\\s+LUGS?(?:\\s+ONLY)?|\\bLUGS?\\s+ONLY|\\bLUGS\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern BREAKER = Pattern.compile(
+            "\\bM\\.?C\\.?C?\\.?B\\b\\.?|\\b(?:MAIN\\s+)?(?:CIRCUIT\\s+)?(?:BREAKER|BRKR|BKR)\\b|\\bMAIN\\s+C\\.?B\\b|\\bACB\\b|\\bCB\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern MAIN_A = Pattern.compile(
+            "(\\d{2,4})\\s*-?\\s*(?:A|AT|AMPS?|AMPERES?)?\\s*[-,/]?\\s*(?:\\d\\s*-?\\s*P(?:OLES?)?\\s*[-,/]?\\s*)?(?:M\\.?C\\.?C?\\.?B\\b|MAIN\\s+(?:CIRCUIT\\s+)?(?:BREAKER|BKR|BRKR|CB)\\b|MAIN\\b(?!\\s*(?:LUG|BUS)))"
+                    + "|\\b(?:M\\.?C\\.?B|MAIN\\s+(?:CIRCUIT\\s+)?(?:BREAKER|BKR|BRKR|CB))\\s*[-:,(@]?\\s*(\\d{2,4})\\s*(?:A|AT|AMPS?)?\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern AMPS = Pattern.compile(
+            "(?<![\\d.A-Z/-])(\\d{2,4})(?![\\d.]|\\s*(?:V|Y|/\\d{2}|KA|K\\b|P\\b|W\\b|MM|AF))\\s*(?:A(?:T|MPS?|MPERES?)?\\b)?",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern NOTHING = Pattern.compile("(?i)[-–—_./\\s]*|n/?a|none|tbd|\\?+");
+
+    private Values() {}
+
+    /** Whether a text can be the value of a field at all. */
+    static boolean fits(Field field, String text) {
+        if (text.isBlank() || text.length() > 90) return false;
+        return switch (field) {
+            case DESIGNATION -> isName(text);
+            case LOCATION, FED_FROM, MOUNTING -> !NOTHING.matcher(text).matches() && text.length() < 60;
+            case VOLTAGE ->
+                Voltage.parse(text).isPresent()
+                        && text.matches("(?s).*\\d{2,3}.*")
+                        && voltageOf(text).isPresent();
+            case PHASES -> phases(text, true).isPresent();
+            case WIRES -> wires(text, true).isPresent();
+            case PHASE_WIRE -> text.matches("(?i).*[13]\\s*(ph|ø|φ|phase|p)?\\D{0,8}[2345].*");
+            case BUS -> amps(text).isPresent();
+            case MAIN -> mains(text).isPresent() || amps(text).isPresent() || text.matches("(?i)none|n/?a");
+            case MAIN_LUGS -> true;
+            case INTERRUPTING -> kiloamperes(text).isPresent();
+            case AMPERES, LOAD_A, LOAD_B, LOAD_C, LOAD_TOTAL -> figure(text).isPresent();
+            case OTHER -> true;
+        };
+    }
+
+    /** A panel's name: no word of the sheet's own language, and not too long. */
+    static boolean isName(String text) {
+        String t = text.strip();
+        if (t.length() > 32 || t.isEmpty() || NOTHING.matcher(t).matches()) return false;
+        return !t.matches(
+                "(?i).*\\b(schedules?|directory|directories|details?|diagram|legend|notes?|data|location|voltage|volts|designation|information|type|name|total|totals|connected|load|loads|phase|rating|mounting|fed|from|continued|cover|door|size|sheet|per|shall|only)\\b.*");
+    }
+
+    static String name(String text) {
+        return text.strip()
+                .replaceAll("(?i)\\s*\\(?\\s*\\b(?:continued|cont'?d|cont\\.?)\\b\\s*\\.?\\)?$", "")
+                .replaceAll("^[\"'“”‘’(\\[]+|[\"'“”‘’)\\],;:]+$", "")
+                .strip();
+    }
+
+    static Optional<String> voltageOf(String text) {
+        Matcher m = VOLTAGE.matcher(text);
+        if (m.find()) return Optional.of(m.group().strip());
+        return text.strip().matches("(?i)\\d{3}(\\.0)?\\s*v?") ? Optional.of(text.strip()) : Optional.empty();
+    }
+
+    static Optional<Integer> phases(String text, boolean labelled) {
+        if (labelled && text.strip().matches("[13]")) return Optional.of(Integer.valueOf(text.strip()));
+        if (labelled && text.strip().matches("(?i)single|one")) return Optional.of(1);
+        if (labelled && text.strip().matches("(?i)three")) return Optional.of(3);
+        Matcher m = PHASES.matcher(text);
+        if (!m.find()) return Optional.empty();
+        if (m.group(1) != null) return Optional.of(Integer.valueOf(m.group(1)));
+        String word = (m.group(2) != null ? m.group(2) : m.group(3)).toUpperCase(Locale.ROOT);
+        return Optional.of(word.startsWith("T") ? 3 : 1);
+    }
+
+    static Optional<Integer> wires(String text, boolean labelled) {
+        Matcher bare =
+                Pattern.compile("([2345])(?:\\s*\\+\\s*(?:G|GND|GROUND|E|PE))?").matcher(text.strip());
+        if (labelled && bare.matches()) return Optional.of(Integer.valueOf(bare.group(1)));
+        Matcher m = WIRES.matcher(text);
+        if (!m.find()) return Optional.empty();
+        if (m.group(1) != null) return Optional.of(Integer.valueOf(m.group(1)));
+        if (m.group(2) != null) return Optional.of(m.group(2).equalsIgnoreCase("four") ? 4 : 3);
+        return Optional.of(4);
+    }
+
+    static Optional<Double> kiloamperes(String text) {
+        Matcher m = KA.matcher(text);
+        if (m.find()) {
+            double figure = Double.parseDouble((m.group(1) != null ? m.group(1) : m.group(2)).replace(",", ""));
+            return plausibleKa(figure);
+        }
+        Matcher bare = Pattern.compile(
+                        "(\\d{1,3}(?:,\\d{3})|\\d+(?:\\.\\d+)?)(?:\\s*(?:A|AMPS?|SYM\\.?|RMS|A\\.?I\\.?C\\.?|MIN\\.?))*",
+                        Pattern.CASE_INSENSITIVE)
+                .matcher(text.strip());
+        return bare.matches() ? plausibleKa(Double.parseDouble(bare.group(1).replace(",", ""))) : Optional.empty();
+    }
+
+    private static Optional<Double> plausibleKa(double figure) {
+        double kilo = figure >= 1000 ? figure / 1000 : figure;
+        return kilo >= 1 && kilo <= 300 ? Optional.of(kilo) : Optional.empty();
+    }
+
+    static Optional<Integer> amps(String text) {
+        Matcher m = AMPS.matcher(text);
+        while (m.find()) {
+            int value = Integer.parseInt(m.group(1));
+            if (value >= 15 && value <= 6000) return Optional.of(value);
+        }
+        return Optional.empty();
+    }
+
+    static Optional<Integer> busOf(String text) {
+        Matcher m = BUS.matcher(text);
+        return m.find() ? Optional.of(Integer.valueOf(m.group(1))) : Optional.empty();
+    }
+
+    static Optional<Integer> mainOf(String text) {
+        Matcher m = MAIN_A.matcher(text);
+        return m.find() ? Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2))) : Optional.empty();
+    }
+
+    static Optional<Mains> mains(String text) {
+        if (LUGS.matcher(text).find()) return Optional.of(Mains.LUGS);
+        if (BREAKER.matcher(text).find()) return Optional.of(Mains.BREAKER);
+        return Optional.empty();
+    }
+
+    static boolean isMainWord(String text) {
+        return mains(text).isPresent();
+    }
+
+    /** A figure with its unit, as sums are written: in VA or amperes. */
+    static Optional<Double> figure(String text) {
+        Matcher m = Pattern.compile(
+                        "(\\d{1,3}(?:[,']\\d{3})+|\\d+)(\\.\\d+)?\\s*(k?)\\s*(?:VA|W|A|AMPS?)?",
+                        Pattern.CASE_INSENSITIVE)
+                .matcher(text.strip());
+        if (!m.matches()) return Optional.empty();
+        double figure = Double.parseDouble(m.group(1).replaceAll("[,']", "") + (m.group(2) == null ? "" : m.group(2)));
+        return Optional.of(m.group(3).isEmpty() ? figure : Math.round(figure * 1_000_000) / 1000.0);
+    }
+}
