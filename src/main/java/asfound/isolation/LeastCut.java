@@ -1,0 +1,78 @@
+package asfound.isolation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Finds, for each equipment, the fewest devices that part it from every source, nearest to the equipment.
+ *
+ * <p>Where one device does, it is the nearest device that dominates the equipment, and the dominator tree answers at once.
+ * Only where no single device does (double-ended, meshed) is flow sent, over the thinned ways and outwards from the
+ * equipment: as many ways as have no device in common, and the set of least size nearest to the equipment is where the
+ * last search stops (Menger 1927; Ford and Fulkerson 1956). Among all least sets that one is unique.
+ */
+final class LeastCut {
+
+    private final Ways ways;
+    private final SupplyGraph graph;
+    private final Terrain terrain;
+    private final OwnMains mains;
+    private final Flow flow;
+
+    LeastCut(Ways ways, OwnMains mains) {
+        this.ways = ways;
+        this.graph = ways.graph();
+        this.terrain = graph.terrain();
+        this.mains = mains;
+        this.flow = new Flow(ways);
+    }
+
+    /** The points of the equipment whose bus is given. */
+    Points of(int bus) {
+        Set<Integer> own = mains.of(bus);
+        if (!graph.hangsOnSources(bus)) {
+            if (!ways.dominators().reaches(bus)) return Points.none(false);
+            int device = dominatingDevice(bus, own);
+            if (device >= 0) {
+                boolean others = dominatingDevice(device, own) >= 0;
+                return new Points(List.of(device), true, true, others, passing(bus, device, node -> isBelow(node, device)));
+            }
+        }
+        return byFlow(bus, own);
+    }
+
+    private boolean isBelow(int node, int device) {
+        return ways.dominators().dominates(device, node);
+    }
+
+    private int dominatingDevice(int node, Set<Integer> own) {
+        int d = ways.dominators().nearest(node);
+        while (d > Terrain.SOURCES && !(terrain.isDevice(d) && !own.contains(d))) d = ways.dominators().nearest(d);
+        return d > Terrain.SOURCES ? d : -1;
+    }
+
+    private Points byFlow(int bus, Set<Integer> own) {
+        flow.begin(bus, own);
+        if (flow.isJoinedWithoutDevice()) return Points.none(true);
+        int size = flow.maximise();
+        if (size == 0) return Points.none(false);
+        List<Integer> devices = flow.nearestCut();
+        List<Points.Way> passing = new ArrayList<>();
+        for (int d : devices) passing.addAll(passing(bus, d, flow::isOnNearSide));
+        return new Points(devices, true, true, flow.hasCutBeyond(devices), passing);
+    }
+
+    /** The connections by which supply passes the device towards the equipment: those that end there, if there are any. */
+    private List<Points.Way> passing(int bus, int device, java.util.function.IntPredicate nearSide) {
+        List<Points.Way> direct = new ArrayList<>(1), all = new ArrayList<>(1);
+        for (int c : terrain.connectionsOf(device)) {
+            if (!graph.has(c)) continue;
+            int to = terrain.bus(terrain.connection(c).to()), from = terrain.bus(terrain.connection(c).from());
+            if (to == bus || from == bus) direct.add(new Points.Way(device, c, bus));
+            else if (nearSide.test(to)) all.add(new Points.Way(device, c, to));
+            else if (nearSide.test(from)) all.add(new Points.Way(device, c, from));
+        }
+        return direct.isEmpty() ? all : direct;
+    }
+}

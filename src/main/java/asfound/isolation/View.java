@@ -1,0 +1,70 @@
+package asfound.isolation;
+
+import asfound.network.Connection;
+import asfound.network.Connection.Flow;
+import asfound.network.Equipment;
+import asfound.network.Standing;
+
+/**
+ * Which connections a question takes as there, and which way supply can pass over them.
+ *
+ * <p>Conductors conduct both ways: a feeder lets supply pass back where its far end is held live by another source. Inputs
+ * of transfer switches and UPSs never pass back. Where drawings dispute a supply, the drawn ones are alternatives, so
+ * supply is never led back through one of them into another.
+ */
+enum View {
+    /** What the drawings show, whatever the survey says. */
+    DRAWN {
+        @Override
+        boolean has(Connection c) {
+            return c.drawn();
+        }
+
+        @Override
+        boolean has(Equipment e) {
+            return e.drawn();
+        }
+    },
+    /** Every connection that could be there: all but drawn ones that traced evidence speaks against. */
+    POSSIBLE {
+        @Override
+        boolean has(Connection c) {
+            return c.standing() != Standing.CONTRADICTED;
+        }
+    },
+    /** The building as found: traced connections, and drawn ones that nothing disproves. */
+    FOUND {
+        @Override
+        boolean has(Connection c) {
+            return c.standing().isTraced() || (c.drawn() && c.standing() != Standing.CONTRADICTED);
+        }
+    };
+
+    /** An arc's mark: the connection was traced. */
+    static final int TRACED = 1;
+    /**
+     * An arc's mark: enough to say that the drawing fails. Traced; or drawn and not disproved, and passed in the direction
+     * drawn. Supply led back over a connection that nobody traced is a possibility only.
+     */
+    static final int STRONG = 2;
+
+    abstract boolean has(Connection c);
+
+    boolean has(Equipment e) {
+        return true;
+    }
+
+    static boolean passesBack(Connection c) {
+        return c.flow() != Flow.ONE_WAY && !(c.disputed() && c.drawn());
+    }
+
+    static int marksForward(Connection c) {
+        return (c.standing().isTraced() ? TRACED : 0)
+                | (c.standing().isTraced() || (c.drawn() && c.standing() != Standing.CONTRADICTED) ? STRONG : 0);
+    }
+
+    static int marksBack(Connection c) {
+        boolean asDrawn = c.flow() == Flow.TIE && c.drawn() && c.standing() != Standing.CONTRADICTED;
+        return c.standing().isTraced() ? TRACED | STRONG : asDrawn ? STRONG : 0;
+    }
+}
