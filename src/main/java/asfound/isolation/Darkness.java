@@ -78,7 +78,8 @@ final class Darkness {
         }
         Ints kept = new Ints();
         for (int i = 0; i < hanging.size(); i++)
-            if (!opened.contains(hanging.get(i)) && keepsFromOutside(hanging.get(i), opened)) light(hanging.get(i), kept);
+            if (!opened.contains(hanging.get(i)) && keepsFromOutside(hanging.get(i), opened))
+                light(hanging.get(i), kept);
         for (int next = 0; next < kept.size(); next++) {
             int node = kept.get(next);
             for (int i = ways.out().start()[node]; i < ways.out().start()[node + 1]; i++) {

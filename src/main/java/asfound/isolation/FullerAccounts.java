@@ -24,7 +24,10 @@ final class FullerAccounts {
         Map<String, List<Integer>> byEnds = new HashMap<>();
         for (int c = 0; c < has.length; c++)
             if (has[c])
-                byEnds.computeIfAbsent(connections.get(c).from() + "\n" + connections.get(c).to(), k -> new ArrayList<>(1))
+                byEnds.computeIfAbsent(
+                                connections.get(c).from() + "\n"
+                                        + connections.get(c).to(),
+                                k -> new ArrayList<>(1))
                         .add(c);
         for (List<Integer> same : byEnds.values()) {
             if (same.size() == 1) continue;

@@ -36,7 +36,8 @@ final class LeastCut {
             int device = dominatingDevice(bus, own);
             if (device >= 0) {
                 boolean others = dominatingDevice(device, own) >= 0;
-                return new Points(List.of(device), true, true, others, passing(bus, device, node -> isBelow(node, device)));
+                return new Points(
+                        List.of(device), true, true, others, passing(bus, device, node -> isBelow(node, device)));
             }
         }
         return byFlow(bus, own);
@@ -48,7 +49,8 @@ final class LeastCut {
 
     private int dominatingDevice(int node, Set<Integer> own) {
         int d = ways.dominators().nearest(node);
-        while (d > Terrain.SOURCES && !(terrain.isDevice(d) && !own.contains(d))) d = ways.dominators().nearest(d);
+        while (d > Terrain.SOURCES && !(terrain.isDevice(d) && !own.contains(d)))
+            d = ways.dominators().nearest(d);
         return d > Terrain.SOURCES ? d : -1;
     }
 
@@ -68,7 +70,8 @@ final class LeastCut {
         List<Points.Way> direct = new ArrayList<>(1), all = new ArrayList<>(1);
         for (int c : terrain.connectionsOf(device)) {
             if (!graph.has(c)) continue;
-            int to = terrain.bus(terrain.connection(c).to()), from = terrain.bus(terrain.connection(c).from());
+            int to = terrain.bus(terrain.connection(c).to()),
+                    from = terrain.bus(terrain.connection(c).from());
             if (to == bus || from == bus) direct.add(new Points.Way(device, c, bus));
             else if (nearSide.test(to)) all.add(new Points.Way(device, c, to));
             else if (nearSide.test(from)) all.add(new Points.Way(device, c, from));

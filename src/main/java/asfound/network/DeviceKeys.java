@@ -1,0 +1,108 @@
+package asfound.network;
+
+import asfound.drawing.Drawings;
+import asfound.model.CircuitRef;
+import asfound.model.Directory;
+import asfound.model.Observation;
+import asfound.model.OneLine;
+import asfound.names.SupplyText;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Which device a reference means. A device of several poles goes by its lowest position as drawn; whoever writes any of
+ * its positions, or the position's printed label, means it.
+ */
+final class DeviceKeys {
+
+    private static final class Board {
+        final Set<Integer> lowest = new HashSet<>();
+        final Map<Integer, Integer> lowestOf = new HashMap<>();
+        final Map<String, Integer> byLabel = new HashMap<>();
+    }
+
+    private record Named(String panel, CircuitRef ref) {}
+
+    private final Map<String, Board> boards = new HashMap<>();
+    private final Names names;
+
+    DeviceKeys(Names names, Drawings drawings, List<Observation> survey) {
+        this.names = names;
+        for (Directory d : drawings.directories())
+            for (Directory.Circuit c : d.circuits())
+                board(names.orItself(d.panel())).lowest.add(c.position());
+        for (Directory d : drawings.directories())
+            for (Directory.Circuit c : d.circuits()) {
+                Board board = board(names.orItself(d.panel()));
+                c.positions().forEach(p -> board.lowestOf.putIfAbsent(p, c.position()));
+                if (!c.label().isEmpty())
+                    board.byLabel.putIfAbsent(CircuitRef.named(c.label()).key(), c.position());
+            }
+        registerAll(onOneLines(drawings));
+        registerAll(inSurvey(survey));
+    }
+
+    private Board board(String panel) {
+        return boards.computeIfAbsent(panel, p -> new Board());
+    }
+
+    private List<Named> onOneLines(Drawings drawings) {
+        List<Named> all = new ArrayList<>();
+        for (OneLine.Feeder f : drawings.oneLine().feeders())
+            if (f.from().isStated() && f.device().isStated())
+                all.add(new Named(
+                        names.orItself(f.from().value().get()),
+                        f.device().value().get()));
+        drawings.directories().forEach(d -> names.supply(d.header().fedFrom()).forEach(s -> add(s, all)));
+        drawings.oneLine().equipment().forEach(e -> names.supply(e.fedFrom()).forEach(s -> add(s, all)));
+        return all;
+    }
+
+    private void add(SupplyText.Step step, List<Named> all) {
+        step.device().ifPresent(d -> all.add(new Named(names.orItself(step.text()), d)));
+    }
+
+    private List<Named> inSurvey(List<Observation> survey) {
+        List<Named> all = new ArrayList<>();
+        for (Observation o : survey)
+            if (o.panel().isStated()
+                    && o.circuit().value().filter(c -> c.positions().size() > 1).isPresent())
+                all.add(new Named(
+                        names.orItself(o.panel().value().get()),
+                        o.circuit().value().get()));
+        return all;
+    }
+
+    /** Devices of more poles first, so that the order of rows makes no difference. */
+    private void registerAll(List<Named> all) {
+        all.sort(Comparator.comparingInt((Named n) -> -n.ref().positions().size())
+                .thenComparingInt(
+                        n -> n.ref().isNumbered() ? n.ref().positions().get(0) : 0));
+        for (Named n : all) {
+            if (!n.ref().isNumbered()) continue;
+            Board board = board(n.panel());
+            int low = n.ref().positions().get(0);
+            int key = board.lowest.contains(low) ? low : board.lowestOf.getOrDefault(low, low);
+            board.lowest.add(key);
+            n.ref().positions().forEach(p -> board.lowestOf.putIfAbsent(p, key));
+        }
+    }
+
+    /** The device that a reference in a panel, given by its one name, means. */
+    Device device(String panel, CircuitRef ref) {
+        Board board = boards.get(panel);
+        if (board == null) return new Device(panel, ref.key());
+        if (!ref.isNumbered()) {
+            Integer labelled = board.byLabel.get(ref.key());
+            return new Device(panel, labelled == null ? ref.key() : Integer.toString(labelled));
+        }
+        int low = ref.positions().get(0);
+        int key = board.lowest.contains(low) ? low : board.lowestOf.getOrDefault(low, low);
+        return new Device(panel, Integer.toString(key));
+    }
+}

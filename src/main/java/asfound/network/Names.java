@@ -1,0 +1,124 @@
+package asfound.network;
+
+import asfound.drawing.Drawings;
+import asfound.model.Directory;
+import asfound.model.EquipmentKind;
+import asfound.model.Observation;
+import asfound.model.OneLine;
+import asfound.model.Place;
+import asfound.model.Problem;
+import asfound.model.Stated;
+import asfound.names.NameBook;
+import asfound.names.SupplyText;
+import asfound.names.Written;
+import asfound.recordset.Settings;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+
+/** The one name of everything that drawings and survey write, each text looked up once. */
+final class Names {
+
+    private static final Pattern SAYS_NOTHING = Pattern.compile(
+            "(?i)\\W*|N\\W?A\\.?|TBD|UNKNOWN|NONE|EXISTING|EXIST\\.?|NOT (KNOWN|SHOWN)|(SEE|REFER|VERIFY|FIELD VERIFY)\\b.*");
+
+    private final NameBook book;
+    private final Map<String, Optional<String>> known = new HashMap<>();
+    private final Map<String, SupplyText> supplies = new HashMap<>();
+
+    private Names(NameBook book) {
+        this.book = book;
+    }
+
+    static Names of(Drawings drawings, List<Observation> survey, Settings settings) {
+        List<Written> written = written(drawings, survey);
+        Names names = new Names(NameBook.of(written, settings));
+        List<Written> unknown = names.suppliesNamedNowhereElse(drawings);
+        if (unknown.isEmpty()) return names;
+        written.addAll(unknown);
+        return new Names(NameBook.of(written, settings));
+    }
+
+    private static List<Written> written(Drawings drawings, List<Observation> survey) {
+        List<Written> written = new ArrayList<>();
+        for (Directory d : drawings.directories()) written.add(Written.drawn(d.panel(), d.place()));
+        for (OneLine.Feeder f : drawings.oneLine().feeders()) {
+            f.from().value().ifPresent(n -> written.add(Written.drawn(n, f.place())));
+            f.to().value().ifPresent(n -> written.add(Written.drawn(n, f.place())));
+        }
+        for (OneLine.Listed e : drawings.oneLine().equipment())
+            e.name().value().ifPresent(n -> written.add(Written.drawn(n, e.place())));
+        Map<String, Place> described = new TreeMap<>(), surveyed = new TreeMap<>();
+        for (Directory d : drawings.directories())
+            for (Directory.Circuit c : d.circuits())
+                c.description().value().ifPresent(t -> earliest(described, t, c.place()));
+        for (Observation o : survey) {
+            o.panel().value().ifPresent(n -> earliest(surveyed, n, o.place()));
+            o.found().value().ifPresent(n -> earliest(namesEquipment(o) ? surveyed : described, n, o.place()));
+        }
+        surveyed.forEach((text, place) -> written.add(Written.surveyed(text, place)));
+        described.forEach((text, place) -> written.add(Written.described(text, place)));
+        return written;
+    }
+
+    private static void earliest(Map<String, Place> places, String text, Place place) {
+        places.merge(text, place, (a, b) -> a.compareTo(b) <= 0 ? a : b);
+    }
+
+    /** The row met the thing and says that it is equipment, not a mere load. */
+    static boolean namesEquipment(Observation o) {
+        return meets(o) && o.kind() != EquipmentKind.LOAD && o.kind() != EquipmentKind.UNKNOWN;
+    }
+
+    /** A label that was read and the absence of a connection meet nothing. */
+    static boolean meets(Observation o) {
+        return o.method().traces() && o.relation() != Observation.Relation.DOES_NOT_FEED;
+    }
+
+    /** A 'fed from' may be the only place that names a supply: it is on the drawing, so it is a name. */
+    private List<Written> suppliesNamedNowhereElse(Drawings drawings) {
+        List<Written> unknown = new ArrayList<>();
+        for (Stated<String> text : fedFromTexts(drawings))
+            for (SupplyText.Step step : supply(text))
+                if (step.name().isEmpty())
+                    unknown.add(Written.drawn(step.text(), text.place().orElse(Place.file(""))));
+        return unknown;
+    }
+
+    private static Collection<Stated<String>> fedFromTexts(Drawings drawings) {
+        List<Stated<String>> texts = new ArrayList<>();
+        for (Directory d : drawings.directories()) texts.add(d.header().fedFrom());
+        for (OneLine.Listed e : drawings.oneLine().equipment()) texts.add(e.fedFrom());
+        return texts;
+    }
+
+    /** The one name of what a text names; empty where it names nothing known or could mean two things. */
+    Optional<String> of(String text) {
+        return known.computeIfAbsent(text, book::nameOf);
+    }
+
+    /** The one name, or the text itself where it could mean two things: it then stands for a thing of its own. */
+    String orItself(String text) {
+        return of(text).orElseGet(() -> text.strip().replaceAll("\\s+", " "));
+    }
+
+    /** A 'fed from' in steps, the nearest first; none where the text says nothing. */
+    List<SupplyText.Step> supply(Stated<String> text) {
+        if (text.value().isEmpty() || SAYS_NOTHING.matcher(text.value().get()).matches()) return List.of();
+        return supplies.computeIfAbsent(text.value().get(), t -> SupplyText.of(t, book))
+                .steps();
+    }
+
+    List<String> alsoWritten(String name) {
+        return book.alsoWritten(name);
+    }
+
+    List<Problem> problems() {
+        return book.problems();
+    }
+}

@@ -1,0 +1,189 @@
+package asfound.network;
+
+import asfound.model.EquipmentKind;
+import asfound.model.Observation.Relation;
+import asfound.network.DeviceRecord.Sighting;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Lays what was seen at each device beside the connections drawn, and adds the connections that only the survey knows. */
+final class Tracer {
+
+    private final Kinds kinds;
+    private final List<Draft> all;
+    private final Map<Device, List<Draft>> byDevice = new HashMap<>();
+    private final Map<String, List<Draft>> byEnds = new HashMap<>();
+    private final Map<String, List<Draft>> onwards = new HashMap<>();
+    private final Map<List<Object>, Draft> found = new LinkedHashMap<>();
+
+    Tracer(List<Draft> drawn, Kinds kinds) {
+        this.kinds = kinds;
+        this.all = new ArrayList<>(drawn);
+        drawn.forEach(this::index);
+    }
+
+    private void index(Draft d) {
+        d.devices.forEach(
+                x -> byDevice.computeIfAbsent(x, k -> new ArrayList<>(1)).add(d));
+        byEnds.computeIfAbsent(d.from + "\n" + d.to, k -> new ArrayList<>(1)).add(d);
+        onwards.computeIfAbsent(d.from, k -> new ArrayList<>(1)).add(d);
+    }
+
+    List<Draft> drafts() {
+        return all;
+    }
+
+    /** Everything seen at one device, or at one equipment without naming a device; outgoing connections come first. */
+    void lay(String panel, Optional<Device> device, List<Sighting> sightings) {
+        List<Set<Draft>> meant = new ArrayList<>();
+        for (Sighting s : sightings) meant.add(isConnection(s) ? meantBy(panel, device, s) : Set.of());
+        if (device.isEmpty()) return;
+        List<Draft> here = List.copyOf(byDevice.getOrDefault(device.get(), List.of()));
+        for (int i = 0; i < sightings.size(); i++) {
+            Sighting s = sightings.get(i);
+            for (Draft d : here) if (!meant.get(i).contains(d)) speakAgainst(d, s, panel);
+        }
+    }
+
+    private static boolean isConnection(Sighting s) {
+        Relation r = s.observation().relation();
+        return r == Relation.FEEDS || r == Relation.FED_BY;
+    }
+
+    private void speakAgainst(Draft d, Sighting s, String panel) {
+        switch (s.observation().relation()) {
+            case NOTHING, NO_DEVICE -> d.deny(s);
+            case DOES_NOT_FEED -> {
+                Optional<String> other = s.serves().flatMap(Served::equipment);
+                if (other.filter(o -> d.joins(panel, o)
+                                || d.joins(o, panel)
+                                || !beyond(d, o).isEmpty())
+                        .isPresent()) d.deny(s);
+            }
+            case FEEDS, FED_BY -> {
+                if (s.serves().isPresent()) d.speakOfAnother(s);
+            }
+        }
+    }
+
+    private Set<Draft> meantBy(String panel, Optional<Device> device, Sighting s) {
+        Optional<String> named = s.serves().flatMap(Served::equipment).filter(n -> !n.equals(panel));
+        if (named.isEmpty()) return Set.of();
+        String other = named.get();
+        boolean outgoing =
+                s.observation().relation() == Relation.FEEDS && !kinds.of(other).isPureSource();
+        Set<Draft> meant = outgoing ? outgoing(panel, device, other, s) : incoming(panel, device, other, s);
+        if (!meant.isEmpty() || !s.observation().method().traces()) return meant;
+        List<Device> devices = outgoing ? device.map(List::of).orElse(List.of()) : inSeries(panel, device, other);
+        Draft draft = outgoing ? found(panel, devices, other) : found(other, devices, panel);
+        draft.speakFor(s);
+        return Set.of(draft);
+    }
+
+    private Draft found(String from, List<Device> devices, String to) {
+        return found.computeIfAbsent(List.of(from, devices, to), k -> {
+            Draft d = new Draft(from, devices, to, DrawnConnections.flowInto(kinds.of(to)), false);
+            all.add(d);
+            index(d);
+            return d;
+        });
+    }
+
+    private Set<Draft> outgoing(String panel, Optional<Device> device, String other, Sighting s) {
+        Set<Draft> meant = new HashSet<>();
+        List<Draft> candidates = device.isPresent()
+                ? byDevice.getOrDefault(device.get(), List.of())
+                : byEnds.getOrDefault(panel + "\n" + other, List.of()).stream()
+                        .filter(d -> d.devices.isEmpty())
+                        .toList();
+        for (Draft d : candidates) {
+            if (d.joins(panel, other) || d.joins(other, panel)) meant.add(d);
+            else if (d.from.equals(panel) && d.drawn) {
+                List<Draft> way = beyond(d, other);
+                if (!way.isEmpty()) meant.add(d);
+                way.stream().filter(w -> w.devices.isEmpty()).forEach(meant::add);
+            }
+        }
+        if (meant.isEmpty() && device.isPresent()) meant.addAll(tiesHeldAtTheOtherEnd(panel, device.get(), other));
+        meant.forEach(d -> d.speakFor(s));
+        return meant;
+    }
+
+    /** A tie has one device; whichever board a surveyor counts it to, it is that one. */
+    private List<Draft> tiesHeldAtTheOtherEnd(String panel, Device device, String other) {
+        Device there = new Device(other, device.key());
+        return byDevice.getOrDefault(there, List.of()).stream()
+                .filter(d -> d.flow == Connection.Flow.TIE && d.joins(panel, other))
+                .toList();
+    }
+
+    private Set<Draft> incoming(String panel, Optional<Device> device, String other, Sighting s) {
+        List<Draft> between = new ArrayList<>(byEnds.getOrDefault(other + "\n" + panel, List.of()));
+        byEnds.getOrDefault(panel + "\n" + other, List.of()).stream()
+                .filter(d -> d.flow == Connection.Flow.TIE)
+                .forEach(between::add);
+        Set<Draft> meant = new HashSet<>();
+        for (Draft d : between) if (device.map(d.devices::contains).orElse(d.devices.isEmpty())) meant.add(d);
+        meant.forEach(d -> d.speakFor(s));
+        if (!meant.isEmpty()) return meant;
+        // which of the supply's devices it is, was not seen: this bears on the drawn connection and traces none of them
+        between.forEach(d -> d.note(s));
+        if (device.isEmpty()) meant.addAll(between);
+        for (Draft last : beyondTransformer(other, panel)) {
+            if (last.devices.isEmpty()) last.speakFor(s);
+            else last.note(s);
+            meant.add(last);
+        }
+        return meant;
+    }
+
+    private List<Draft> beyondTransformer(String supply, String panel) {
+        return onwards.getOrDefault(supply, List.of()).stream()
+                .filter(d -> d.drawn)
+                .flatMap(d -> beyond(d, panel).stream())
+                .filter(d -> d.to.equals(panel))
+                .distinct()
+                .toList();
+    }
+
+    /** The supply's own device is in series with the panel's, where there is just one of it. */
+    private List<Device> inSeries(String panel, Optional<Device> device, String other) {
+        if (device.isEmpty()) return List.of();
+        List<Device> own = byEnds.getOrDefault(other + "\n" + panel, List.of()).stream()
+                .flatMap(d -> d.devices.stream())
+                .filter(d -> d.in().equals(other))
+                .distinct()
+                .toList();
+        return own.size() == 1 ? List.of(own.get(0), device.get()) : List.of(device.get());
+    }
+
+    /**
+     * The drawn connections that lead on from a feeder's transformer to what was seen beyond it; a disconnect without a
+     * device of its own is passed in the same way. Empty where none lead there.
+     */
+    private List<Draft> beyond(Draft feeder, String seen) {
+        return beyond(feeder.to, seen, 3);
+    }
+
+    private List<Draft> beyond(String through, String seen, int steps) {
+        EquipmentKind kind = kinds.of(through);
+        if (steps == 0 || (kind != EquipmentKind.TRANSFORMER && kind != EquipmentKind.DISCONNECT)) return List.of();
+        for (Draft next : onwards.getOrDefault(through, List.of())) {
+            if (!next.drawn || (kind == EquipmentKind.DISCONNECT && !next.devices.isEmpty())) continue;
+            if (next.to.equals(seen)) return List.of(next);
+            List<Draft> rest = beyond(next.to, seen, steps - 1);
+            if (!rest.isEmpty()) {
+                List<Draft> way = new ArrayList<>(rest);
+                way.add(0, next);
+                return way;
+            }
+        }
+        return List.of();
+    }
+}
