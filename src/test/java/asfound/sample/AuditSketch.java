@@ -282,6 +282,7 @@ public final class AuditSketch {
                         false))
                 .sorted(Comparator.comparing(Equipment::name, Natural.ORDER))
                 .toList();
+        findings.sort(Finding.WORST_FIRST);
         verdicts.sort(Comparator.comparing(Verdict::equipment, Natural.ORDER));
         Map<String, List<Verdict>> byDrawing = new java.util.TreeMap<>();
         for (Verdict v : verdicts)

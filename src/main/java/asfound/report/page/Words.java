@@ -33,6 +33,15 @@ public final class Words {
         };
     }
 
+    /** The verdict for the legend. */
+    public static String explained(Verdict.Standing standing) {
+        return switch (standing) {
+            case FAILS -> "with the drawn points open, supply still reaches it on the evidence";
+            case UNPROVEN -> "not every way for supply to reach it was traced";
+            case AGREES -> "paper and survey agree; test all the same";
+        };
+    }
+
     public static String devices(List<Device> devices) {
         return devices.isEmpty() ? "none" : devices.stream().map(Device::label).collect(Collectors.joining(" and "));
     }

@@ -38,6 +38,7 @@ final class Graph {
      * @param fromPort wires with one port at a node leave it at one place: the port of a shared device
      * @param atFrom the device drawn where the wire leaves; empty where it cannot be opened there
      * @param atTo the device drawn where the wire arrives
+     * @param marked carries the standing's mark
      */
     record Edge(
             String from,
@@ -49,7 +50,8 @@ final class Graph {
             Standing standing,
             boolean normallyOpen,
             String words,
-            int count) {}
+            int count,
+            boolean marked) {}
 
     void add(Node node) {
         nodes.putIfAbsent(node.key(), node);

@@ -2,6 +2,7 @@ package asfound.report.picture;
 
 import asfound.isolation.Verdict;
 import asfound.model.EquipmentKind;
+import asfound.model.Natural;
 import asfound.network.Connection;
 import asfound.network.Device;
 import asfound.network.Equipment;
@@ -31,7 +32,11 @@ final class GraphBuilder {
 
     Graph build(Sheet sheet) {
         Graph graph = new Graph();
-        sheet.equipment().forEach(e -> graph.add(node(e)));
+        Map<String, Long> taps = sheet.connections().stream()
+                .flatMap(c -> c.devices().stream())
+                .distinct()
+                .collect(Collectors.groupingBy(Device::in, Collectors.counting()));
+        sheet.equipment().forEach(e -> graph.add(node(e, taps.getOrDefault(e.name(), 0L) > 1)));
         Map<String, List<Connection>> away = new TreeMap<>();
         int n = 0;
         for (Connection c : sheet.connections()) {
@@ -59,11 +64,16 @@ final class GraphBuilder {
         return (here ? "here " : "away ") + name;
     }
 
-    private Graph.Node node(Equipment e) {
-        Form form = switch (e.kind()) {
-            case UTILITY, GENERATOR, TRANSFORMER, MOTOR, LOAD, BATTERY -> Form.IN_LINE;
+    /** A symbol in the line has one place for a device; equipment with more of them gets a box and a bus. */
+    private static Form form(EquipmentKind kind, boolean severalDevices) {
+        return switch (kind) {
+            case UTILITY, GENERATOR, TRANSFORMER, MOTOR, LOAD, BATTERY -> severalDevices ? Form.BOX : Form.IN_LINE;
             default -> Form.BOX;
         };
+    }
+
+    private Graph.Node node(Equipment e, boolean severalDevices) {
+        Form form = form(e.kind(), severalDevices);
         String detail = details.apply(e);
         Optional<Verdict.Standing> verdict = Optional.ofNullable(verdicts.get(e.name()));
         boolean icon = form == Form.BOX && hasIcon(e.kind());
@@ -86,11 +96,11 @@ final class GraphBuilder {
     }
 
     private Graph.Node reference(String name) {
-        return flag(key(name, false), name, sheetOf.get(name), verdicts.get(name));
+        int sheet = sheetOf.get(name);
+        return flag(key(name, false), name, "on sheet " + sheet, sheet, verdicts.get(name));
     }
 
-    private static Graph.Node flag(String key, String name, int sheet, Verdict.Standing verdict) {
-        String detail = "on sheet " + sheet;
+    private static Graph.Node flag(String key, String name, String detail, int sheet, Verdict.Standing verdict) {
         return new Graph.Node(
                 key,
                 Form.REFERENCE,
@@ -122,7 +132,8 @@ final class GraphBuilder {
                 c.standing(),
                 c.normallyOpen(),
                 Standings.sentence(c),
-                1);
+                1,
+                true);
     }
 
     private static void tie(Graph graph, Connection c, int n) {
@@ -151,7 +162,8 @@ final class GraphBuilder {
                     c.standing(),
                     c.normallyOpen(),
                     Standings.sentence(c),
-                    1));
+                    1,
+                    side.equals(c.from())));
     }
 
     /** Connections from one equipment to one other sheet: the connection itself where there is one, else their count. */
@@ -165,7 +177,13 @@ final class GraphBuilder {
         int sheet = sheetOf.get(one.to());
         String key = "bundle " + sheet + " " + one.from();
         String words = Standings.counts(together);
-        graph.add(flag(key, together.size() + " connections", sheet, null));
+        List<String> ends = together.stream()
+                .map(Connection::to)
+                .distinct()
+                .sorted(Natural.ORDER)
+                .toList();
+        String detail = together.size() + " connections, on sheet " + sheet;
+        graph.add(flag(key, Sheeting.range(ends), detail, sheet, null));
         Standing worst = together.stream()
                 .map(Connection::standing)
                 .min(Standings.ATTENTION)
@@ -180,6 +198,7 @@ final class GraphBuilder {
                 worst,
                 false,
                 one.from() + " to sheet " + sheet + ": " + words,
-                together.size()));
+                together.size(),
+                true));
     }
 }

@@ -35,7 +35,7 @@ import org.eclipse.elk.graph.util.ElkGraphUtil;
 final class Layout {
 
     /** Room for a device and its label, and for a mark and its word, at either end of every wire. */
-    private static final double DEVICE_ROOM = 92, MARK_ROOM = 84;
+    private static final double DEVICE_ROOM = 80, MARK_ROOM = 80;
 
     private final Map<String, ElkNode> nodes = new LinkedHashMap<>();
     private final Map<String, ElkPort> ports = new HashMap<>();
@@ -55,7 +55,7 @@ final class Layout {
         graph.nodes.values().forEach(n -> nodes.put(n.key(), node(root, n)));
         for (Graph.Edge e : graph.edges) {
             ElkPort from = port(e.from(), "out " + e.fromPort(), PortSide.EAST);
-            ElkPort to = port(e.to(), "in " + e.toPort(), e.to().startsWith("tie ") ? PortSide.WEST : PortSide.WEST);
+            ElkPort to = port(e.to(), "in " + e.toPort(), PortSide.WEST);
             edges.add(ElkGraphUtil.createSimpleEdge(from, to));
         }
         graph.nodes.values().forEach(this::size);
@@ -183,13 +183,14 @@ final class Layout {
     private void taps(Graph.Edge e, List<Point> path, Map<String, Picture.Tap> taps) {
         if (path.isEmpty()) return;
         Point first = path.get(0), last = path.get(path.size() - 1);
-        e.atFrom().ifPresent(d -> tap(d, nodes.get(e.from()), first.x() + 18, first.y(), e.normallyOpen(), taps));
-        e.atTo().ifPresent(d -> tap(d, nodes.get(e.to()), last.x() - 18, last.y(), e.normallyOpen(), taps));
+        e.atFrom().ifPresent(d -> tap(d, nodes.get(e.from()), first, false, e.normallyOpen(), taps));
+        e.atTo().ifPresent(d -> tap(d, nodes.get(e.to()), last, true, e.normallyOpen(), taps));
     }
 
-    private void tap(Device d, ElkNode at, double x, double y, boolean open, Map<String, Picture.Tap> taps) {
+    private void tap(Device d, ElkNode at, Point end, boolean arriving, boolean open, Map<String, Picture.Tap> taps) {
         String label = at.getIdentifier().endsWith(" " + d.in()) ? labels.apply(d) : d.in() + "/" + labels.apply(d);
-        taps.putIfAbsent(d.label() + "\n" + y, new Picture.Tap(d, label, open, x, y));
+        double x = end.x() + (arriving ? -18 : 18);
+        taps.putIfAbsent(d.label() + "\n" + end, new Picture.Tap(d, label, open, arriving, x, end.y()));
     }
 
     /** The mark stands on the wire's last level stretch, which it shares with no other. */
@@ -199,9 +200,10 @@ final class Layout {
             Point end = path.get(path.size() - 1);
             Point before = path.size() > 1 ? path.get(path.size() - 2) : end;
             boolean deviceThere = e.atTo().isPresent();
-            x = Math.max(before.x() + 8, end.x() - (deviceThere ? 76 : 44));
+            x = Math.max(before.x() + 8, end.x() - (deviceThere ? 92 : 44));
             y = end.y();
         }
-        return new Picture.Wire(path, e.standing(), e.normallyOpen(), e.from(), e.to(), e.words(), e.count(), x, y);
+        return new Picture.Wire(
+                path, e.standing(), e.normallyOpen(), e.from(), e.to(), e.words(), e.count(), e.marked(), x, y);
     }
 }

@@ -78,6 +78,7 @@ public record Picture(
      * @param standing between paper and survey; for several connections together the one that most needs a look
      * @param words the connection in a sentence, for those who hear the picture
      * @param count of connections that the line stands for
+     * @param marked carries its standing's mark; of several lines of one connection only one does
      * @param markX where its mark stands
      */
     public record Wire(
@@ -88,6 +89,7 @@ public record Picture(
             String to,
             String words,
             int count,
+            boolean marked,
             double markX,
             double markY) {
 
@@ -103,8 +105,9 @@ public record Picture(
      *
      * @param label its circuit and, where one is drawn, its rating
      * @param open drawn normally open
+     * @param arriving at the supplied end of its wire
      */
-    public record Tap(Device device, String label, boolean open, double x, double y) {}
+    public record Tap(Device device, String label, boolean open, boolean arriving, double x, double y) {}
 
     public record Joint(double x, double y) {}
 }

@@ -21,9 +21,6 @@ final class Sheeting {
     /** More equipment than this on one sheet can no longer be read at arm's length. */
     static final int LEGIBLE = 48;
 
-    /** A branch smaller than this is not worth turning the sheet for, unless there are too many of them. */
-    private static final int BRANCH = 6;
-
     private static final String TOP = "";
 
     private final SupplyTree tree;
@@ -56,33 +53,33 @@ final class Sheeting {
         keep(TOP, tree.roots(), weight);
     }
 
-    /** Decides which branches stay on the sheet of {@code name}, and returns how much stands there then. */
+    /**
+     * Decides which branches stay on the sheet of {@code name}, and returns how much stands there then. Where they are too
+     * many, those that branch further go first, and what hangs there singly only if that was not enough.
+     */
     private int keep(String name, List<String> branches, Map<String, Integer> weight) {
-        List<String> stay = new ArrayList<>(branches);
-        int total = 1 + stay.stream().mapToInt(weight::get).sum();
-        List<String> largest = branches.stream()
-                .sorted(Comparator.comparing((String b) -> weight.get(b)).reversed())
-                .toList();
-        for (String branch : largest) {
-            if (total <= legible || weight.get(branch) < BRANCH) break;
-            stay.remove(branch);
-            total -= weight.get(branch);
-            parts.add(new Part("From " + branch + " on", List.of(branch)));
+        List<String> stay = branches;
+        if (size(stay, weight) > legible) {
+            bundle(name, stay.stream().filter(b -> weight.get(b) > 1).toList(), weight);
+            stay = stay.stream().filter(b -> weight.get(b) == 1).toList();
         }
-        if (total > legible) {
+        if (size(stay, weight) > legible) {
             bundle(name, stay, weight);
-            stay.clear();
-            total = 1;
+            stay = List.of();
         }
         kept.put(name, stay);
-        return total;
+        return size(stay, weight);
+    }
+
+    private static int size(List<String> branches, Map<String, Integer> weight) {
+        return 1 + branches.stream().mapToInt(weight::get).sum();
     }
 
     private void bundle(String name, List<String> branches, Map<String, Integer> weight) {
         List<String> bundle = new ArrayList<>();
         int size = 0;
         for (String branch : branches) {
-            if (size + weight.get(branch) > legible) {
+            if (!bundle.isEmpty() && size + weight.get(branch) > legible) {
                 parts.add(bundled(name, bundle));
                 bundle = new ArrayList<>();
                 size = 0;
@@ -94,8 +91,12 @@ final class Sheeting {
     }
 
     private static Part bundled(String name, List<String> tops) {
-        String range = tops.get(0) + (tops.size() == 1 ? "" : " to " + tops.get(tops.size() - 1));
-        return new Part(name.equals(TOP) ? range : "Fed from " + name + ": " + range, List.copyOf(tops));
+        return new Part((name.equals(TOP) ? "" : name + ": ") + range(tops), List.copyOf(tops));
+    }
+
+    /** {@code LP-1}, or {@code LP-1 to LP-9}. */
+    static String range(List<String> names) {
+        return names.size() == 1 ? names.get(0) : names.get(0) + " to " + names.get(names.size() - 1);
     }
 
     private List<Sheet> sheets(Network network) {

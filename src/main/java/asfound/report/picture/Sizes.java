@@ -9,7 +9,7 @@ final class Sizes {
     static final int NAME_CHARS = 26;
 
     static final double NAME_CHAR = 8.6, DETAIL_CHAR = 6.6;
-    static final double SYMBOL = 40, PORT_PITCH = 26, BOX_HEIGHT = 48, PAD = 12, MARK = 26;
+    static final double SYMBOL = 40, PORT_PITCH = 34, BOX_HEIGHT = 48, PAD = 12, MARK = 26;
 
     private Sizes() {}
 
@@ -17,7 +17,7 @@ final class Sizes {
         double text = Math.max(Math.min(name.length(), NAME_CHARS + 1) * NAME_CHAR, detail.length() * DETAIL_CHAR);
         return Math.ceil(
                 switch (form) {
-                    case BOX -> PAD + (mark ? MARK : 0) + (icon ? SYMBOL : 0) + text + PAD + 6;
+                    case BOX -> PAD + (mark ? MARK : 0) + (icon ? SYMBOL + 8 : 0) + text + PAD + 8;
                     case IN_LINE -> Math.max(SYMBOL, text + (mark ? MARK : 0) + 8);
                     case TIE -> SYMBOL;
                     case REFERENCE -> text + 2 * PAD + 10;

@@ -23,16 +23,21 @@
     view.scrollTop = y * scale - view.clientHeight / 2;
   }
 
-  function fit() {
-    zoom(Math.min(1, (frame().clientWidth - 4) / natural().width, frame().clientHeight / natural().height || 1));
+  function fitting() {
+    return Math.min(1, (frame().clientWidth - 4) / natural().width);
   }
+
+  function fit() { zoom(fitting()); }
 
   function turnTo(number) {
     plate = plates.find(p => p.id === "plate-" + number) || plates[0];
     for (const p of plates) p.hidden = p !== plate;
     choice.value = plate.id.slice("plate-".length);
     scale = 1;
-    zoom(1);
+    const whole = fitting();
+    zoom(whole > 0.7 ? whole : 1);
+    frame().scrollLeft = 0;
+    frame().scrollTop = 0;
   }
 
   function show(id) {
