@@ -30,3 +30,8 @@
   window.addEventListener("hashchange", target);
   apply();
 })();
+
+// Paper cannot be unfolded.
+window.addEventListener("beforeprint", function () {
+  for (const fold of document.querySelectorAll("details:not(.circuits)")) fold.open = true;
+});
