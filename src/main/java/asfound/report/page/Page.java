@@ -3,6 +3,8 @@ package asfound.report.page;
 import asfound.audit.Audit;
 import asfound.isolation.Verdict;
 import asfound.model.Observation;
+import asfound.model.Problem;
+import asfound.report.Unread;
 import asfound.report.picture.Picture;
 import java.time.LocalDate;
 import java.util.List;
@@ -48,9 +50,8 @@ public record Page(Audit audit, Index index, List<Picture> pictures, String styl
         return first.equals(last) ? first.toString() : first + " to " + last;
     }
 
-    public long problems() {
-        return audit.inputs().stream().mapToLong(i -> i.problems().size()).sum()
-                + audit.network().problems().size();
+    public List<Problem> unread() {
+        return Unread.of(audit).all();
     }
 
     /** How many rows of a long list stand open; the rest are folded and their number is said. */

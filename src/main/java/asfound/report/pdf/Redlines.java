@@ -21,11 +21,14 @@ import java.util.TreeMap;
 /** Which drawings get a marked copy, and what goes into each. */
 public final class Redlines {
 
+    /** Pages that stand before the drawing's own first page in its marked copy: the summary's first. */
+    public static final int PAGES_IN_FRONT = 1;
+
     private Redlines() {}
 
     /** One for each PDF of the record set, in order of file. Their names are distinct on every file system. */
     public static List<Redline> of(Audit audit) {
-        Set<String> taken = new HashSet<>();
+        Map<String, String> names = names(audit);
         List<Redline> all = new ArrayList<>();
         for (Audit.Input input : audit.inputs()) {
             if (input.source().kind() != Source.Kind.PDF) continue;
@@ -35,13 +38,23 @@ public final class Redlines {
                     .findFirst();
             all.add(new Redline(
                     input,
-                    name(file, taken),
+                    names.get(file),
                     Marks.of(file, audit.findings(), audit.drawings().directories()),
                     verdict,
                     pages(audit, input, verdict),
                     audit.recordSet().building()));
         }
         return all;
+    }
+
+    /** The marked copy of each PDF of the record set, by its file. */
+    public static Map<String, String> names(Audit audit) {
+        Set<String> taken = new HashSet<>();
+        Map<String, String> names = new TreeMap<>();
+        for (Audit.Input input : audit.inputs())
+            if (input.source().kind() == Source.Kind.PDF)
+                names.put(input.source().file(), name(input.source().file(), taken));
+        return names;
     }
 
     /** Drawings that cannot be marked as PDF (workbooks, tables): their corrections stand in the correction list alone. */
