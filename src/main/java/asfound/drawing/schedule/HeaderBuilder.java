@@ -62,7 +62,9 @@ final class HeaderBuilder {
         wires = first(wires, Field.PHASE_WIRE, t -> digits(t, 1));
         bus = first(bus, Field.BUS, Values::amps);
         interrupting = first(interrupting, Field.INTERRUPTING, Values::kiloamperes);
-        for (Value v : values) if (v.field() == Field.MAIN || v.field() == Field.MAIN_LUGS) main(v);
+        // Within a region 'main lugs' overrides a rating; what another region says of mains (a legend below) does not.
+        if (mains.isBlank())
+            for (Value v : values) if (v.field() == Field.MAIN || v.field() == Field.MAIN_LUGS) main(v);
     }
 
     private static Optional<Integer> digits(String text, int which) {
