@@ -62,12 +62,36 @@ public record Observation(
                     .strip();
             return Optional.ofNullable(
                     switch (t) {
-                        case "", "feeds", "feed", "supplies", "serves", "to" -> FEEDS;
-                        case "fed by", "fed from", "backfed by", "backfed from", "supplied by", "from" -> FED_BY;
-                        case "does not feed", "doesn t feed", "not feeding", "does not supply", "not feeds" ->
-                            DOES_NOT_FEED;
-                        case "nothing", "nothing connected", "no load", "not connected", "disconnected" -> NOTHING;
-                        case "no device", "no breaker", "empty", "empty space", "missing" -> NO_DEVICE;
+                        case "", "feeds", "feed", "feeding", "supplies", "supplying", "serves", "to" -> FEEDS;
+                        case "fed by",
+                                "is fed by",
+                                "fed from",
+                                "is fed from",
+                                "backfed by",
+                                "backfed from",
+                                "back fed by",
+                                "supplied by",
+                                "supplied from",
+                                "from" -> FED_BY;
+                        case "does not feed",
+                                "doesn t feed",
+                                "doesnt feed",
+                                "not feeding",
+                                "not feed",
+                                "does not supply",
+                                "does not serve",
+                                "no longer feeds",
+                                "not feeds" -> DOES_NOT_FEED;
+                        case "nothing",
+                                "none",
+                                "nothing connected",
+                                "nothing found",
+                                "no load",
+                                "not connected",
+                                "spare",
+                                "unused",
+                                "disconnected" -> NOTHING;
+                        case "no device", "no breaker", "empty", "empty space", "space", "missing" -> NO_DEVICE;
                         default -> null;
                     });
         }

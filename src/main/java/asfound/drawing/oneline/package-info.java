@@ -1,0 +1,2 @@
+/** One-line exports: tables of feeders and of equipment become {@link asfound.model.OneLine}. */
+package asfound.drawing.oneline;
