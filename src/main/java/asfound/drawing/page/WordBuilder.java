@@ -129,7 +129,7 @@ final class WordBuilder {
         double gap = (g.box().x() - run.box.right()) / run.size;
         return gap > -OVERLAP - 0.1
                 && gap < tracking + WORD_GAP
-                && !down.separates(run.box.right() - 0.5, g.box().x() + 0.5, middle(g.box()));
+                && (gap < 0.08 || !down.separates(run.box.right() - 0.5, g.box().x() + 0.5, middle(g.box())));
     }
 
     private List<Run> sideBySide(List<Run> runs, List<Box> spaces) {

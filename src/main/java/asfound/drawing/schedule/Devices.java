@@ -98,7 +98,8 @@ final class Devices {
     private int spanEnd(int r) {
         int end = r;
         for (Role role : new Role[] {Role.DEVICE, Role.RATING, Role.POLES, Role.DESCRIPTION})
-            end = Math.max(end, rows.get(r).cell(role).map(Row.Cell::to).orElse(r));
+            end = Math.max(
+                    end, r + rows.get(r).cell(role).map(Row.Cell::further).orElse(0));
         for (int k = r + 1; k <= end; k++) if (!continues(rows.get(k)) || taken.contains(k)) return k - 1;
         return end;
     }

@@ -22,6 +22,7 @@ final class Grid {
     private final double bottom;
     private final double size;
     private double headTop;
+    private double headFoot = Double.NEGATIVE_INFINITY;
     private double headingTop;
 
     Grid(Sheet sheet, List<Phrase> phrases, List<Spine> spines) {
@@ -62,6 +63,9 @@ final class Grid {
                 .filter(p -> p.centreY() > top && p.centreY() < bottom)
                 .filter(p -> p.right() > extent[0] && p.left() < extent[1])
                 .toList();
+        for (Phrase p : phrases)
+            if (p.centreY() < top && p.right() > extent[0] && p.left() < extent[1])
+                headFoot = Math.max(headFoot, p.box().bottom());
         List<Double> cuts = cuts(body, extent[0], extent[1]);
         List<Column> columns = new ArrayList<>();
         for (int i = 1; i < cuts.size(); i++) {
@@ -138,8 +142,9 @@ final class Grid {
         cuts.add(right);
         List<Double> ruled = ruledCuts(left, right);
         cuts.addAll(ruled);
-        for (double blank : blankCuts(body, left, right))
-            if (ruled.stream().noneMatch(r -> Math.abs(r - blank) < 0.35 * size)) cuts.add(blank);
+        for (double[] blank : blanks(body, left))
+            if (ruled.stream().noneMatch(r -> r > blank[0] - 0.3 * size && r < blank[1] + 0.3 * size))
+                cuts.add((blank[0] + blank[1]) / 2);
         for (int i = 1; i < spines.size(); i++) {
             double a = spines.get(i - 1).right(), b = spines.get(i).left();
             if (a < b && cuts.subSet(a, b).isEmpty()) cuts.add((a + b) / 2);
@@ -162,8 +167,8 @@ final class Grid {
         return out;
     }
 
-    /** The middles of the blanks that run down between the rows' texts. */
-    private List<Double> blankCuts(List<Phrase> body, double left, double right) {
+    /** The blanks that run down between the rows' texts. */
+    private List<double[]> blanks(List<Phrase> body, double left) {
         List<double[]> edges = new ArrayList<>();
         for (Phrase p : body) {
             edges.add(new double[] {p.left(), 1});
@@ -172,14 +177,14 @@ final class Grid {
         edges.sort(Comparator.comparingDouble((double[] e) -> e[0]).thenComparingDouble(e -> e[1]));
         int rows = spines.stream().mapToInt(s -> s.tokens().size()).max().orElse(1);
         int few = rows >= 12 ? rows / 24 + 1 : 0;
-        List<Double> out = new ArrayList<>();
+        List<double[]> out = new ArrayList<>();
         int open = 0;
         double since = left;
         boolean blank = true, seen = false;
         for (double[] edge : edges) {
             open += (int) edge[1];
             if (blank && open > few) {
-                if (seen && edge[0] - since > 0.22 * size) out.add((since + edge[0]) / 2);
+                if (seen && edge[0] - since > 0.22 * size) out.add(new double[] {since, edge[0]});
                 blank = false;
                 seen = true;
             } else if (!blank && open <= few) {
@@ -235,6 +240,7 @@ final class Grid {
         double bestWeight = 0;
         double lower = top;
         for (Line line : lines) {
+            if (all.isEmpty() && line.bottom() < headFoot - 3.5 * size) break;
             double reach = all.isEmpty() ? 2.2 * spines.get(0).pitch() + 4 * size : 1.1 * line.size() + 0.5;
             if (lower - line.bottom() > reach) break;
             all = all.isEmpty() ? line.text() : line.text() + " " + all;

@@ -5,7 +5,9 @@ import asfound.model.Box;
 import asfound.recordset.Settings;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Reads the circuits of one table. */
 final class PanelReader {
@@ -32,22 +34,53 @@ final class PanelReader {
     record Circuits(String name, List<Draft> drafts, List<String> strays, double cost, Box box) {}
 
     List<Circuits> read(Table table, String unit) {
-        List<Draft> drafts = new ArrayList<>();
+        Map<String, Part> parts = new LinkedHashMap<>();
+        double bottom = table.box().bottom();
         List<String> strays = new ArrayList<>();
-        double cost = 0, bottom = table.box().bottom();
         for (Side side : table.sides()) {
             RowReader reader = new RowReader(sheet, phrases, side, table.bodyTop());
             List<Row> rows = reader.read();
             Loads loads = Loads.of(side, unit);
-            Devices.Joined joined =
-                    Numbering.join(rows, loads, side.spine(), table.sides().size() == 1, settings.numbering());
-            drafts.addAll(joined.drafts());
+            boolean alone = table.sides().size() == 1;
+            byPanel(side, rows).forEach((name, own) -> {
+                Devices.Joined joined = Numbering.join(own, loads, side.spine(), alone, settings.numbering());
+                Part part = parts.computeIfAbsent(name, n -> new Part());
+                part.drafts.addAll(joined.drafts());
+                part.cost += joined.cost();
+            });
             strays.addAll(reader.strays());
-            cost += joined.cost();
             bottom = Math.max(bottom, reader.bottom());
         }
-        drafts.sort(Comparator.comparingInt(d -> d.positions().get(0)));
         Box b = table.box();
-        return List.of(new Circuits("", drafts, strays, cost, new Box(b.x(), b.y(), b.w(), bottom - b.y())));
+        Box whole = new Box(b.x(), b.y(), b.w(), bottom - b.y());
+        List<Circuits> out = new ArrayList<>();
+        parts.forEach((name, part) -> {
+            part.drafts.sort(Comparator.comparingInt(d -> d.positions().get(0)));
+            Box box = name.isEmpty()
+                    ? whole
+                    : part.drafts.stream().map(Draft::box).reduce(Box::union).orElse(whole);
+            out.add(new Circuits(name, part.drafts, out.isEmpty() ? strays : List.of(), part.cost, box));
+        });
+        return out;
+    }
+
+    private static final class Part {
+        private final List<Draft> drafts = new ArrayList<>();
+        private double cost;
+    }
+
+    /** The rows of each panel that a combined list names; all of them under no name elsewhere. */
+    private static Map<String, List<Row>> byPanel(Side side, List<Row> rows) {
+        Map<String, List<Row>> out = new LinkedHashMap<>();
+        if (!side.roles().containsKey(Role.PANEL)) {
+            out.put("", rows);
+            return out;
+        }
+        String name = "";
+        for (Row row : rows) {
+            if (!row.saysNothing(Role.PANEL)) name = row.text(Role.PANEL);
+            out.computeIfAbsent(name, n -> new ArrayList<>()).add(row);
+        }
+        return out;
     }
 }

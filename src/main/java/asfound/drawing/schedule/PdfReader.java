@@ -37,7 +37,7 @@ final class PdfReader {
             for (int p = 1; p <= pages; p++) {
                 Page page = reader.read(p, System.nanoTime() + limits.pageTime().toNanos());
                 for (Sheet sheet : page.sheets()) {
-                    SheetReader.SheetReading read = sheets.read(sheet, source.file());
+                    SheetReader.SheetReading read = sheets.read(sheet, Names.ofFile(source.file()));
                     directories.addAll(read.directories());
                     problems.addAll(read.problems());
                 }

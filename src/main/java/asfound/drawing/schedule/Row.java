@@ -14,15 +14,9 @@ final class Row {
      *
      * @param text its lines put together
      * @param box around it
-     * @param from the first row that the cell spans
-     * @param to the last row that the cell spans
+     * @param further how many rows below this one the cell spans as well
      */
-    record Cell(String text, Box box, int from, int to) {
-
-        boolean spans() {
-            return to > from;
-        }
-    }
+    record Cell(String text, Box box, int further) {}
 
     private final Optional<Spine.Token> token;
     private final int number;
@@ -55,8 +49,7 @@ final class Row {
                 (a, b) -> new Cell(
                         Texts.continued(a.text(), b.text()),
                         a.box().union(b.box()),
-                        Math.min(a.from(), b.from()),
-                        Math.max(a.to(), b.to())));
+                        Math.max(a.further(), b.further())));
     }
 
     Optional<Cell> cell(Role role) {

@@ -20,6 +20,7 @@ final class RowReader {
     private final double top;
     private final double bottom;
     private final double size;
+    private final List<Double> spineBounds;
     private final List<String> strays = new ArrayList<>();
 
     RowReader(Sheet sheet, List<Phrase> phrases, Side side, double top) {
@@ -30,6 +31,7 @@ final class RowReader {
         size = side.spine().size();
         rows = rows(side.spine());
         bottom = foot();
+        spineBounds = spineBounds();
     }
 
     List<Row> read() {
@@ -142,7 +144,7 @@ final class RowReader {
                 strays.add(line.text());
                 continue;
             }
-            Row.Cell cell = new Row.Cell(line.text(), line.box(), span[0], span[1]);
+            Row.Cell cell = new Row.Cell(line.text(), line.box(), span[1] - span[0]);
             rows.get(span[0]).put(role, cell);
         }
     }
@@ -174,16 +176,10 @@ final class RowReader {
 
     /** The rows from first to last that a line belongs to; null where it belongs to none. */
     private int[] span(Line line, List<Double> bounds, Manner manner) {
-        int b = 0;
-        while (b + 2 < bounds.size() && bounds.get(b + 1) <= line.y()) b++;
+        int b = interval(bounds, line.y());
         double low = bounds.get(b), high = bounds.get(b + 1);
-        int first = -1, last = -1;
-        for (int r = 0; r < rows.size(); r++)
-            if (rows.get(r).y() > low && rows.get(r).y() < high) {
-                if (first < 0) first = r;
-                last = r;
-            }
-        if (first < 0) return beside(line);
+        int first = rowBelow(low), last = rowBelow(high) - 1;
+        if (first > last) return beside(line);
         if (first == last) return new int[] {first, first};
         if (isMerged(first, last)) return new int[] {first, last};
         int row = rowOf(line.y(), first, last, manner);
@@ -192,12 +188,31 @@ final class RowReader {
 
     /** A cell beside a taller cell of the position. */
     private int[] beside(Line line) {
-        List<Double> own = spineBounds();
-        int b = 0;
-        while (b + 2 < own.size() && own.get(b + 1) <= line.y()) b++;
-        for (int r = 0; r < rows.size(); r++)
-            if (rows.get(r).y() > own.get(b) && rows.get(r).y() < own.get(b + 1)) return new int[] {r, r};
-        return null;
+        int b = interval(spineBounds, line.y());
+        int r = rowBelow(spineBounds.get(b));
+        return r < rows.size() && rows.get(r).y() < spineBounds.get(b + 1) ? new int[] {r, r} : null;
+    }
+
+    /** The interval between neighbouring bounds that a level lies in. */
+    private static int interval(List<Double> bounds, double y) {
+        int low = 0, high = bounds.size() - 2;
+        while (low < high) {
+            int mid = (low + high + 1) >>> 1;
+            if (bounds.get(mid) <= y) low = mid;
+            else high = mid - 1;
+        }
+        return low;
+    }
+
+    /** The first row below a level. */
+    private int rowBelow(double y) {
+        int low = 0, high = rows.size();
+        while (low < high) {
+            int mid = (low + high) >>> 1;
+            if (rows.get(mid).y() <= y) low = mid + 1;
+            else high = mid;
+        }
+        return low;
     }
 
     private List<Double> spineBounds() {

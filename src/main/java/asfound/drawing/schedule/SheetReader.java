@@ -33,7 +33,7 @@ final class SheetReader {
         PanelReader panels = new PanelReader(sheet, phrases, settings);
         List<List<PanelReader.Circuits>> read =
                 tables.stream().map(t -> panels.read(t, "")).toList();
-        List<Box> boxes = read.stream().map(r -> r.get(0).box()).toList();
+        List<Box> boxes = tables.stream().map(Table::box).toList();
         List<HeaderText> headers = Headers.of(sheet, phrases, boxes).read();
         for (int t = 0; t < tables.size(); t++)
             for (PanelReader.Circuits circuits : read.get(t))
@@ -58,9 +58,26 @@ final class SheetReader {
                     d.loads().stream().map(l -> placed(l, where)).toList(),
                     where));
         }
-        Directory.Header head = header.header();
+        Directory.Header head = circuits.name().isEmpty() ? header.header() : named(circuits.name(), place);
         String panel = head.designation().or(fallback);
         return new Directory(panel, head, out, header.totals(), place, 1.0, unread, problems);
+    }
+
+    /** The header of one panel of a combined list: its name alone. */
+    private static Directory.Header named(String name, Place place) {
+        Directory.Header none = Directory.Header.empty();
+        return new Directory.Header(
+                Stated.text(name, place),
+                none.location(),
+                none.fedFrom(),
+                none.voltage(),
+                none.phases(),
+                none.wires(),
+                none.busA(),
+                none.mainA(),
+                none.mains(),
+                none.interruptingKA(),
+                none.mounting());
     }
 
     private static <T> Stated<T> placed(Stated<T> stated, Place where) {

@@ -77,8 +77,9 @@ record Spine(List<Token> tokens, boolean headed) {
     /** The share of rows whose number is above that of the row before. */
     double rising() {
         if (tokens.size() < 2) return 0;
+        List<Integer> n = numbers();
         int up = 0;
-        for (int i = 1; i < tokens.size(); i++) if (numbers().get(i) > numbers().get(i - 1)) up++;
+        for (int i = 1; i < n.size(); i++) if (n.get(i) > n.get(i - 1)) up++;
         return up / (tokens.size() - 1.0);
     }
 

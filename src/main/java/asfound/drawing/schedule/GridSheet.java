@@ -1,0 +1,145 @@
+package asfound.drawing.schedule;
+
+import asfound.drawing.page.Rule;
+import asfound.drawing.page.Rules;
+import asfound.drawing.page.Sheet;
+import asfound.drawing.page.Word;
+import asfound.model.Box;
+import asfound.model.Place;
+import asfound.recordset.Grid;
+import asfound.recordset.GridRow;
+import asfound.recordset.MergedCells.Area;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Lays the cells of a table or worksheet out as a ruled page, so that the one way of reading pages reads them too. A unit
+ * is a point; only the order and the neighbourhood of cells count, not the sizes.
+ */
+final class GridSheet {
+
+    private static final double LETTER = 5;
+    private static final double SIZE = 8;
+    private static final double LINE = 10;
+    private static final int WIDEST = 60;
+
+    private final Grid grid;
+    private final double[] x;
+    private final double[] y;
+    private final int[] numbers;
+    private final int columns;
+    private final Map<Integer, Integer> rowOf = new HashMap<>();
+    private final Map<Long, Area> joined = new HashMap<>();
+    private final Set<Long> inside = new HashSet<>();
+
+    private GridSheet(Grid grid, List<Area> areas) {
+        this.grid = grid;
+        columns = grid.rows().stream().mapToInt(r -> r.cells().size()).max().orElse(0);
+        numbers = new int[grid.rows().size()];
+        for (int r = 0; r < numbers.length; r++) {
+            numbers[r] = grid.rows().get(r).number();
+            rowOf.put(numbers[r], r);
+        }
+        for (Area a : areas) join(a);
+        x = new double[columns + 1];
+        y = new double[numbers.length + 1];
+        measure();
+    }
+
+    static Sheet of(Grid grid, List<Area> areas) {
+        return new GridSheet(grid, areas).sheet();
+    }
+
+    private void join(Area a) {
+        if ((long) (a.lastRow() - a.firstRow() + 1) * (a.lastColumn() - a.firstColumn() + 1) > 20_000) return;
+        Integer top = rowOf.get(a.firstRow());
+        if (top == null) return;
+        int bottom = top;
+        while (bottom + 1 < numbers.length && numbers[bottom + 1] <= a.lastRow()) bottom++;
+        joined.put(
+                key(top, a.firstColumn()),
+                new Area(top, a.firstColumn(), bottom, Math.min(a.lastColumn(), columns - 1)));
+        for (int r = top; r <= bottom; r++)
+            for (int c = a.firstColumn(); c <= a.lastColumn() && c < columns; c++)
+                if (r != top || c != a.firstColumn()) inside.add(key(r, c));
+    }
+
+    private static long key(int row, int column) {
+        return (long) row * 4096 + column;
+    }
+
+    private void measure() {
+        int[] width = new int[columns];
+        for (int r = 0; r < numbers.length; r++) {
+            int lines = 1;
+            for (int c = 0; c < columns; c++) {
+                String[] text = lines(r, c);
+                Area area = joined.get(key(r, c));
+                if (area == null || area.lastRow() == r) lines = Math.max(lines, text.length);
+                if (area == null || area.lastColumn() == c)
+                    for (String line : text) width[c] = Math.max(width[c], Math.min(WIDEST, line.length()));
+            }
+            double above = r > 0 ? Math.min(4, numbers[r] - numbers[r - 1] - 1) * (LINE + 4) : 0;
+            if (r == 0) y[0] = 20;
+            else y[r] += above;
+            y[r + 1] = y[r] + lines * LINE + 4;
+        }
+        x[0] = 20;
+        for (int c = 0; c < columns; c++) x[c + 1] = x[c] + (width[c] + 3) * LETTER;
+    }
+
+    private String[] lines(int r, int c) {
+        String cell = grid.rows().get(r).cell(c);
+        return cell.isBlank() ? new String[0] : cell.strip().split("\\s*\\R\\s*");
+    }
+
+    private Sheet sheet() {
+        List<Word> words = new ArrayList<>();
+        List<Rule> across = new ArrayList<>(), down = new ArrayList<>();
+        for (int r = 0; r < numbers.length; r++)
+            for (int c = 0; c < columns; c++) {
+                if (inside.contains(key(r, c))) continue;
+                Area area = joined.getOrDefault(key(r, c), new Area(r, c, r, c));
+                double left = x[c], right = x[area.lastColumn() + 1], top = y[r], bottom = foot(area.lastRow());
+                across.add(new Rule(top, left, right));
+                across.add(new Rule(bottom, left, right));
+                down.add(new Rule(left, top, bottom));
+                down.add(new Rule(right, top, bottom));
+                write(lines(r, c), left, top, bottom, words);
+            }
+        double width = columns == 0 ? 0 : x[columns] + 20;
+        double height = numbers.length == 0 ? 0 : y[numbers.length] + 20;
+        return new Sheet(width, height, words, Rules.joined(across), Rules.joined(down), this::place);
+    }
+
+    private double foot(int r) {
+        GridRow row = grid.rows().get(r);
+        int lines = 1;
+        for (int c = 0; c < row.cells().size(); c++)
+            if (!joined.containsKey(key(r, c)) || joined.get(key(r, c)).lastRow() == r)
+                lines = Math.max(lines, lines(r, c).length);
+        return y[r] + lines * LINE + 4;
+    }
+
+    private static void write(String[] lines, double left, double top, double bottom, List<Word> words) {
+        double first = (top + bottom) / 2 - lines.length * LINE / 2;
+        for (int i = 0; i < lines.length; i++) {
+            double at = left + 3;
+            for (String word : lines[i].split("\\s+")) {
+                double width = word.length() * LETTER * 0.9;
+                words.add(new Word(word, new Box(at, first + i * LINE + 1, width, SIZE), SIZE, true));
+                at += width + 0.3 * SIZE;
+            }
+        }
+    }
+
+    private Place place(Box box) {
+        int r = 0;
+        while (r + 1 < numbers.length && y[r + 1] <= box.y() + 0.5) r++;
+        return Place.row(grid.file(), grid.sheet(), numbers.length == 0 ? 1 : numbers[r]);
+    }
+}

@@ -1,0 +1,43 @@
+package asfound.drawing.schedule;
+
+import asfound.model.Directory;
+import asfound.model.Problem;
+import asfound.recordset.Grid;
+import asfound.recordset.GridReading;
+import asfound.recordset.Grids;
+import asfound.recordset.Limits;
+import asfound.recordset.MergedCells;
+import asfound.recordset.Settings;
+import asfound.recordset.Source;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Reads the schedules of a workbook or of a text table. */
+final class TableFileReader {
+
+    private final Settings settings;
+    private final Limits limits;
+
+    TableFileReader(Settings settings, Limits limits) {
+        this.settings = settings;
+        this.limits = limits;
+    }
+
+    ScheduleReading read(Source source) {
+        GridReading grids = Grids.read(source, limits);
+        List<Directory> directories = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>(grids.problems());
+        Map<String, List<MergedCells.Area>> merged =
+                source.kind() == Source.Kind.WORKBOOK ? MergedCells.read(source.path()) : Map.of();
+        SheetReader reader = new SheetReader(settings);
+        for (Grid grid : grids.grids()) {
+            String name = grid.sheet().isEmpty() ? Names.ofFile(source.file()) : grid.sheet();
+            SheetReader.SheetReading read =
+                    reader.read(GridSheet.of(grid, merged.getOrDefault(grid.sheet(), List.of())), name);
+            directories.addAll(read.directories());
+            problems.addAll(read.problems());
+        }
+        return new ScheduleReading(directories, problems, grids.grids().size());
+    }
+}
