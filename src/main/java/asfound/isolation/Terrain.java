@@ -28,6 +28,7 @@ final class Terrain {
     private final List<Connection> connections;
     private final List<List<Integer>> connectionsOf = new ArrayList<>();
     private final int[] terminalOf;
+    private final Map<Integer, Integer> deviceOfTerminal = new HashMap<>();
     private final int nodes;
 
     Terrain(Network network) {
@@ -52,8 +53,10 @@ final class Terrain {
         }
         terminalOf = new int[devices.size()];
         int next = 1 + names.size() + devices.size();
-        for (int d = 0; d < terminalOf.length; d++)
+        for (int d = 0; d < terminalOf.length; d++) {
             terminalOf[d] = connectionsOf.get(d).size() > 1 ? next++ : deviceNode(d);
+            deviceOfTerminal.put(terminalOf[d], deviceNode(d));
+        }
         nodes = next;
     }
 
@@ -115,6 +118,10 @@ final class Terrain {
     /** Where connections are made fast to a device: its load terminal, or the device itself where it serves one only. */
     int terminal(int deviceNode) {
         return terminalOf[deviceNode - 1 - names.size()];
+    }
+
+    int deviceOfTerminal(int terminal) {
+        return deviceOfTerminal.get(terminal);
     }
 
     List<Connection> connections() {
