@@ -44,12 +44,13 @@ final class KestrelOneLine {
     private static final String FEEDERS = """
             from,device,to,rating_a,poles,voltage,wire,length_ft,normally,sheet,note
             SVC-1,SD-1,MSB,1200,3,480Y/277,,40,closed,E-501,Service disconnect in the vault
-            INV-1,D1,MSB,80,3,480,#4 Cu,210,closed,E-501,Backfeeds MSB F6
+            INV-1,D1,MSB,80,3,480,#4 Cu,210,closed,E-501,Solar array to MSB F6
             GEN-1,CB-G,ATS-1,200,3,480Y/277,3/0 Cu,95,closed,E-501,Emergency source
             MSB,F1,HDP,400,3,480Y/277,500 kcmil Cu,25,closed,E-501,
             MSB,F2,T-1,350,3,480,500 kcmil Cu,20,closed,E-501,
             MSB,F3,ATS-1,200,3,480Y/277,3/0 Cu,30,closed,E-501,Normal source
             MSB,F5,HL-1,100,3,480Y/277,#3 Cu,35,closed,E-501,
+            MSB,F6,INV-1,80,3,480,#4 Cu,210,closed,E-501,Backfed from the solar array
             T-1,,LDP,,,208Y/120,,15,closed,E-501,To the main of LDP
             ATS-1,,EDP,,,480Y/277,3/0 Cu,12,closed,E-501,To the main of EDP
             HDP,1-3-5,HP-1A,225,3,480Y/277,4/0 Cu,140,closed,E-501,
