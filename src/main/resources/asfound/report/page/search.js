@@ -38,7 +38,7 @@
       link.href = "#" + encodeURIComponent(hit.e.id);
       link.textContent = hit.e.name;
       about.textContent = hit.e.about;
-      link.append(about);
+      link.append(" ", about);
       item.append(link);
       list.append(item);
     }
