@@ -32,6 +32,12 @@ public final class Json {
         return new Whole(json);
     }
 
+    /** The same in ASCII alone, for standard output: whatever the terminal's character set, a name arrives whole. */
+    public static JsonGenerator asciiGenerator(OutputStream out) throws IOException {
+        JsonGenerator json = generator(out);
+        return json.setHighestNonEscapedChar(127);
+    }
+
     /** Writes half a surrogate pair, that a broken drawing can hold, as the sign for a broken character. */
     private static final class Whole extends JsonGeneratorDelegate {
 

@@ -2,8 +2,10 @@ package asfound.report.terminal;
 
 import java.nio.charset.Charset;
 import java.nio.charset.CharsetEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Text as a terminal of some character set shows it. Names come from drawings of anyone: what would move the cursor, turn
@@ -23,6 +25,14 @@ public final class Shown {
 
     public static Shown in(Charset charset) {
         return new Shown(charset);
+    }
+
+    /** What standard output can show, as far as the system tells; UTF-8 where it does not. */
+    public static Charset ofStandardOutput() {
+        return Optional.ofNullable(System.getProperty("stdout.encoding"))
+                .filter(Charset::isSupported)
+                .map(Charset::forName)
+                .orElse(StandardCharsets.UTF_8);
     }
 
     /** The text in one line, harmless. */
