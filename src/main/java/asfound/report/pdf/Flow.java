@@ -100,6 +100,34 @@ final class Flow {
         return this;
     }
 
+    /**
+     * A table with fields to be filled in by hand: columns from {@code written} on are framed blanks.
+     *
+     * @param least height of a row in points, so that a hand can write in it
+     */
+    Flow blanks(double[] widths, List<String> head, List<List<String>> rows, Type type, int written, double least) {
+        headRow(widths, head);
+        for (List<String> row : rows) {
+            List<Paragraph> cells = new ArrayList<>(cells(widths, row, type));
+            cells.set(
+                    0,
+                    Paragraph.of(row.get(0), Type.bold(type.size() + 1.3), widths[0] * width() - 5, canvas.typeface()));
+            double high = Math.max(
+                    least, cells.stream().mapToDouble(Paragraph::height).max().orElse(0) + 6);
+            if (need(high)) headRow(widths, head);
+            draw(widths, cells, y + 3);
+            double x = left;
+            for (int i = 0; i < widths.length; i++) {
+                double w = widths[i] * width();
+                if (i >= written) canvas.box(x, y + 2, w - 3, high - 4, new Pen(0.7, Tint.INK));
+                x += w;
+            }
+            y += high;
+            canvas.line(left, y, right, y, Pen.HAIRLINE);
+        }
+        return this;
+    }
+
     private void headRow(double[] widths, List<String> head) {
         List<Paragraph> cells = cells(widths, head, Type.bold(7).in(Tint.SOFT));
         double high = cells.stream().mapToDouble(Paragraph::height).max().orElse(0) + 4;

@@ -22,5 +22,9 @@ public final class Look {
                 RedlineWriter.write(redline, out).ifPresent(System.out::println);
             }
         }
+        for (String equipment : new String[] {"LP-2A", "LP-EM", "MSB"})
+            try (OutputStream out = Files.newOutputStream(folder.resolve("isolate-" + equipment + ".pdf"))) {
+                IsolationSheet.write(audit, equipment, out);
+            }
     }
 }

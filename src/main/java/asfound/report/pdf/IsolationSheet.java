@@ -1,0 +1,250 @@
+package asfound.report.pdf;
+
+import asfound.audit.Audit;
+import asfound.isolation.Verdict;
+import asfound.isolation.Verdict.Standing;
+import asfound.network.Device;
+import asfound.network.Equipment;
+import asfound.network.Network;
+import asfound.report.Cautions;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * One sheet for the person who is to isolate one equipment: the verdict in the largest type, every point drawn and found
+ * with its evidence, the ways of supply as a picture, other sources, blanks for lock, tag and test. A second page is
+ * begun where the points leave no room, rather than anything left out.
+ */
+public final class IsolationSheet {
+
+    private static final double MARGIN = 40, FOOT = 98;
+
+    private final Audit audit;
+    private final Verdict verdict;
+    private final Equipment equipment;
+    private final SheetFile file;
+    private final Flow flow;
+
+    private IsolationSheet(Audit audit, Verdict verdict, Equipment equipment, SheetFile file, Paper paper) {
+        this.audit = audit;
+        this.verdict = verdict;
+        this.equipment = equipment;
+        this.file = file;
+        this.flow = new Flow(() -> file.page(paper), MARGIN, MARGIN - 6, FOOT);
+    }
+
+    /** The sheet on Letter paper. */
+    public static void write(Audit audit, String equipment, OutputStream out) throws IOException {
+        write(audit, equipment, Paper.LETTER, out);
+    }
+
+    /**
+     * Writes the sheet.
+     *
+     * @param equipment by its one name or another way in which it is written, in any case
+     * @throws NoSuchElementException where the record set has no such equipment, or no verdict for it; the message says
+     *     which
+     */
+    public static void write(Audit audit, String equipment, Paper paper, OutputStream out) throws IOException {
+        Equipment named = find(audit.network(), equipment);
+        Verdict verdict = audit.verdicts().stream()
+                .filter(v -> v.equipment().equals(named.name()))
+                .findFirst()
+                .orElseThrow(
+                        () -> new NoSuchElementException(
+                                named.name()
+                                        + " is a source of supply: no isolation verdict is given for it. Name the equipment it feeds."));
+        try (SheetFile file = new SheetFile("Isolation sheet: " + named.name())) {
+            new IsolationSheet(audit, verdict, named, file, paper).draw();
+            file.write(out);
+        }
+    }
+
+    private static Equipment find(Network network, String name) {
+        String wanted = name.strip();
+        Optional<Equipment> exact = network.equipment().stream()
+                .filter(e -> e.name().equals(wanted))
+                .findFirst();
+        return exact.or(() -> network.equipment().stream()
+                        .filter(e -> e.name().equalsIgnoreCase(wanted)
+                                || e.alsoWritten().stream().anyMatch(wanted::equalsIgnoreCase))
+                        .findFirst())
+                .orElseThrow(() -> new NoSuchElementException("No equipment of this record set is named '" + wanted
+                        + "'. Its equipment: " + names(network) + "."));
+    }
+
+    private static String names(Network network) {
+        List<String> all = network.equipment().stream().map(Equipment::name).toList();
+        String first = String.join(", ", all.subList(0, Math.min(12, all.size())));
+        return all.size() <= 12 ? first : first + " and " + (all.size() - 12) + " more";
+    }
+
+    private void draw() {
+        head();
+        banner();
+        flow.text(verdict.reason(), Type.bold(11)).skip(3);
+        if (!verdict.path().isEmpty())
+            flow.text((verdict.standing() == Standing.FAILS ? "Stays live by: " : "May stay live by: ") + String.join("  >  ", verdict.path()), Type.plain(9.5));
+        points();
+        SupplyPaths paths = SupplyPaths.of(audit.network(), equipment.name());
+        picture(paths);
+        sources(paths);
+        record();
+        foot();
+    }
+
+    private void head() {
+        double y = flow.y();
+        flow.text("ISOLATION SHEET", Type.bold(8.5).in(Tint.SOFT)).skip(1);
+        flow.text(equipment.name(), Type.bold(20));
+        flow.canvas()
+                .textRight(
+                        "verdict: " + verdict.standing().word(),
+                        flow.right(),
+                        y + 8,
+                        Type.bold(8.5).in(Tint.SOFT));
+        String kind = equipment.kind().word().isEmpty() ? "" : equipment.kind().word() + ", ";
+        String also =
+                equipment.alsoWritten().isEmpty() ? "" : "; also written " + String.join(", ", equipment.alsoWritten());
+        flow.text(kind + audit.recordSet().building() + also, Type.plain(9.5)).skip(6);
+    }
+
+    private void banner() {
+        Canvas canvas = flow.canvas();
+        double x = flow.left(), y = flow.y(), w = flow.width();
+        if (verdict.standing() == Standing.AGREES) {
+            canvas.box(x + 0.75, y, w - 1.5, 40, new Pen(1.5, Tint.INK));
+            canvas.text("Drawing and survey agree", x + 12, y + 18, Type.bold(15));
+            canvas.text("It never means that the equipment is safe or dead. Test.", x + 12, y + 32, Type.plain(9.5));
+            flow.skip(46);
+            return;
+        }
+        boolean fails = verdict.standing() == Standing.FAILS;
+        Tint ground = fails ? Tint.INK : Tint.WHITE, text = fails ? Tint.WHITE : Tint.INK;
+        canvas.fill(x, y, w, 78, ground);
+        canvas.box(x + 1.5, y + 1.5, w - 3, 75, new Pen(3, Tint.INK));
+        canvas.text("THE DRAWING MAY NOT BE", x + 14, y + 32, Type.bold(28).in(text));
+        canvas.text("USED FOR ISOLATION", x + 14, y + 63, Type.bold(28).in(text));
+        String why = fails ? "It fails." : "It is unproven.";
+        canvas.textRight(why, x + w - 14, y + 62, Type.bold(12).in(text));
+        flow.skip(85);
+    }
+
+    private Set<Device> points(boolean asFound) {
+        return new LinkedHashSet<>(asFound ? verdict.foundPoints().orElse(List.of()) : verdict.drawnPoints());
+    }
+
+    private void points() {
+        Set<Device> drawn = points(false), found = points(true), all = new LinkedHashSet<>(found);
+        all.addAll(drawn);
+        flow.heading("Points: open, lock, tag, test", 60);
+        String set = "Drawn: " + list(drawn, "the drawings give none") + ".   Found: "
+                + (verdict.foundPoints().isEmpty()
+                        ? "not known, its supply was not traced or nothing parts it"
+                        : list(found, "none needed"))
+                + "."
+                + (verdict.otherSets() ? " Other drawn sets are as small and as near." : "");
+        flow.text(set, Type.plain(9)).skip(3);
+        if (all.isEmpty()) return;
+        List<List<String>> rows =
+                all.stream().map(d -> PointRows.row(audit, d, drawn, found, verdict.standing())).toList();
+        flow.blanks(PointRows.WIDTHS, PointRows.HEAD, rows, Type.plain(8.2), PointRows.WRITTEN, 27);
+    }
+
+    private static String list(Set<Device> devices, String none) {
+        return devices.isEmpty() ? none : devices.stream().map(Device::label).collect(Collectors.joining(" and "));
+    }
+
+    private void picture(SupplyPaths paths) {
+        PathPicture picture = new PathPicture(paths, equipment.name(), points(false), points(true), file.typeface());
+        double after = 118;
+        flow.heading("Ways of supply, as drawn and as found", 100);
+        double room = flow.free() - after - 16;
+        double fits = Math.min(1.25, Math.min(flow.width() / picture.width(), room / picture.height()));
+        if (fits < 0.8) {
+            // rather a page of its own than a picture that nobody can read
+            flow.need(Math.min(picture.height() + 40, 500));
+            room = flow.free() - 40;
+            fits = Math.min(1.1, Math.min(flow.width() / picture.width(), room / picture.height()));
+        }
+        picture.draw(flow.canvas(), flow.left() + (flow.width() - picture.width() * fits) / 2, flow.y() + 2, fits);
+        flow.skip(picture.height() * fits + 7);
+        PathLegend.draw(flow.canvas(), flow.left(), flow.y());
+        flow.skip(PathLegend.HEIGHT);
+        if (paths.notShown() > 0)
+            flow.text(
+                    "Further up there are " + paths.notShown()
+                            + " more pieces of equipment that this picture has no room for; the report shows them.",
+                    Type.bold(8.5));
+    }
+
+    private void sources(SupplyPaths paths) {
+        flow.heading("Sources and what else goes dark", 24);
+        String live = verdict.liveFrom().isEmpty()
+                ? ""
+                : (verdict.standing() == Standing.FAILS ? "Still reach it" : "May still reach it") + " with the drawn points open: " + String.join(", ", verdict.liveFrom()) + ". ";
+        String all = paths.sources().isEmpty()
+                ? "No source of its supply is known: look for one."
+                : "Sources on these ways: "
+                        + paths.sources().stream()
+                                .map(e -> e.name() + " (" + e.kind().word() + ")")
+                                .collect(Collectors.joining(", "))
+                        + ".";
+        String unknown = paths.unknown().isEmpty()
+                ? ""
+                : " Of unknown supply: "
+                        + paths.unknown().stream().map(Equipment::name).collect(Collectors.joining(", ")) + ".";
+        flow.text(live + all + unknown, Type.plain(9));
+        flow.text(
+                verdict.alsoDark().isEmpty()
+                        ? "Nothing else is known to lose supply with the drawn points open."
+                        : "Also loses supply with the drawn points open: " + String.join(", ", verdict.alsoDark())
+                                + ".",
+                Type.plain(9));
+    }
+
+    /** Blanks for what the records cannot say. */
+    private void record() {
+        flow.need(40);
+        flow.skip(8);
+        String[] labels = {
+            "Tester proven before / after", "Dead, tested at (point, time)", "By (name, signature)", "Date"
+        };
+        double[] shares = {0.24, 0.32, 0.28, 0.16};
+        double x = flow.left(), y = flow.y();
+        for (int i = 0; i < labels.length; i++) {
+            double w = shares[i] * flow.width();
+            flow.canvas().text(labels[i], x, y + 6, Type.plain(7).in(Tint.SOFT));
+            flow.canvas().line(x, y + 27, x + w - 8, y + 27, Pen.FINE);
+            x += w;
+        }
+        flow.skip(30);
+    }
+
+    private void foot() {
+        List<Canvas> pages = file.pages();
+        for (int i = 0; i < pages.size(); i++) {
+            Canvas canvas = pages.get(i);
+            double w = canvas.width() - 2 * MARGIN, y = canvas.height() - FOOT + 8;
+            canvas.line(MARGIN, y, canvas.width() - MARGIN, y, Pen.FIRM);
+            y = Paragraph.of(Cautions.WORK_AID + " " + Cautions.AGREES, Type.bold(8.2), w, canvas.typeface())
+                    .draw(canvas, MARGIN, y + 4);
+            y = Paragraph.of(Cautions.PARAGRAPH, Type.plain(8.2), w, canvas.typeface())
+                    .draw(canvas, MARGIN, y + 1.5);
+            String data = Provenance.of(audit) + (file.typeface().hasMissing() ? " " + Provenance.MISSING : "");
+            y = Paragraph.of(data, Type.plain(7).in(Tint.SOFT), w, canvas.typeface())
+                    .draw(canvas, MARGIN, y + 2);
+            String number = pages.size() == 1
+                    ? "Made by asfound. One page."
+                    : "Made by asfound. " + equipment.name() + ", page " + (i + 1) + " of " + pages.size()
+                            + ": use them together only.";
+            canvas.textRight(number, canvas.width() - MARGIN, canvas.height() - 20, Type.plain(7).in(Tint.SOFT));
+        }
+    }
+}
