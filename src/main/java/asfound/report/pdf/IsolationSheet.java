@@ -5,14 +5,12 @@ import asfound.isolation.Verdict;
 import asfound.isolation.Verdict.Standing;
 import asfound.network.Device;
 import asfound.network.Equipment;
-import asfound.network.Network;
 import asfound.report.Cautions;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.NoSuchElementException;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -52,7 +50,7 @@ public final class IsolationSheet {
      *     which
      */
     public static void write(Audit audit, String equipment, Paper paper, OutputStream out) throws IOException {
-        Equipment named = find(audit.network(), equipment);
+        Equipment named = Named.find(audit.network(), equipment);
         Verdict verdict = audit.verdicts().stream()
                 .filter(v -> v.equipment().equals(named.name()))
                 .findFirst()
@@ -66,31 +64,15 @@ public final class IsolationSheet {
         }
     }
 
-    private static Equipment find(Network network, String name) {
-        String wanted = name.strip();
-        Optional<Equipment> exact = network.equipment().stream()
-                .filter(e -> e.name().equals(wanted))
-                .findFirst();
-        return exact.or(() -> network.equipment().stream()
-                        .filter(e -> e.name().equalsIgnoreCase(wanted)
-                                || e.alsoWritten().stream().anyMatch(wanted::equalsIgnoreCase))
-                        .findFirst())
-                .orElseThrow(() -> new NoSuchElementException("No equipment of this record set is named '" + wanted
-                        + "'. Its equipment: " + names(network) + "."));
-    }
-
-    private static String names(Network network) {
-        List<String> all = network.equipment().stream().map(Equipment::name).toList();
-        String first = String.join(", ", all.subList(0, Math.min(12, all.size())));
-        return all.size() <= 12 ? first : first + " and " + (all.size() - 12) + " more";
-    }
-
     private void draw() {
         head();
         banner();
         flow.text(verdict.reason(), Type.bold(11)).skip(3);
         if (!verdict.path().isEmpty())
-            flow.text((verdict.standing() == Standing.FAILS ? "Stays live by: " : "May stay live by: ") + String.join("  >  ", verdict.path()), Type.plain(9.5));
+            flow.text(
+                    (verdict.standing() == Standing.FAILS ? "Stays live by: " : "May stay live by: ")
+                            + String.join("  >  ", verdict.path()),
+                    Type.plain(9.5));
         points();
         SupplyPaths paths = SupplyPaths.of(audit.network(), equipment.name());
         picture(paths);
@@ -152,8 +134,9 @@ public final class IsolationSheet {
                 + (verdict.otherSets() ? " Other drawn sets are as small and as near." : "");
         flow.text(set, Type.plain(9)).skip(3);
         if (all.isEmpty()) return;
-        List<List<String>> rows =
-                all.stream().map(d -> PointRows.row(audit, d, drawn, found, verdict.standing())).toList();
+        List<List<String>> rows = all.stream()
+                .map(d -> PointRows.row(audit, d, drawn, found, verdict.standing()))
+                .toList();
         flow.blanks(PointRows.WIDTHS, PointRows.HEAD, rows, Type.plain(8.2), PointRows.WRITTEN, 27);
     }
 
@@ -167,10 +150,10 @@ public final class IsolationSheet {
         flow.heading("Ways of supply, as drawn and as found", 100);
         double room = flow.free() - after - 16;
         double fits = Math.min(1.25, Math.min(flow.width() / picture.width(), room / picture.height()));
-        if (fits < 0.8) {
+        if (fits < 0.75) {
             // rather a page of its own than a picture that nobody can read
-            flow.need(Math.min(picture.height() + 40, 500));
-            room = flow.free() - 40;
+            flow.need(flow.free() + 1);
+            room = flow.free() - after - 40;
             fits = Math.min(1.1, Math.min(flow.width() / picture.width(), room / picture.height()));
         }
         picture.draw(flow.canvas(), flow.left() + (flow.width() - picture.width() * fits) / 2, flow.y() + 2, fits);
@@ -188,7 +171,8 @@ public final class IsolationSheet {
         flow.heading("Sources and what else goes dark", 24);
         String live = verdict.liveFrom().isEmpty()
                 ? ""
-                : (verdict.standing() == Standing.FAILS ? "Still reach it" : "May still reach it") + " with the drawn points open: " + String.join(", ", verdict.liveFrom()) + ". ";
+                : (verdict.standing() == Standing.FAILS ? "Still reach it" : "May still reach it")
+                        + " with the drawn points open: " + String.join(", ", verdict.liveFrom()) + ". ";
         String all = paths.sources().isEmpty()
                 ? "No source of its supply is known: look for one."
                 : "Sources on these ways: "
@@ -244,7 +228,11 @@ public final class IsolationSheet {
                     ? "Made by asfound. One page."
                     : "Made by asfound. " + equipment.name() + ", page " + (i + 1) + " of " + pages.size()
                             + ": use them together only.";
-            canvas.textRight(number, canvas.width() - MARGIN, canvas.height() - 20, Type.plain(7).in(Tint.SOFT));
+            canvas.textRight(
+                    number,
+                    canvas.width() - MARGIN,
+                    canvas.height() - 20,
+                    Type.plain(7).in(Tint.SOFT));
         }
     }
 }

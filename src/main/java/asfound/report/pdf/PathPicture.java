@@ -21,7 +21,7 @@ import java.util.Set;
  */
 final class PathPicture {
 
-    private static final double BOX_HEIGHT = 25, PORT = 58, TRACK = 7, TAP = 14, GAP = 14;
+    private static final double BOX_HEIGHT = 25, PORT = 58, TRACK = 7, TAP = 12, GAP = 14;
 
     private final SupplyPaths paths;
     private final String target;
@@ -115,8 +115,7 @@ final class PathPicture {
     private double boxWidth(Equipment e) {
         long down = lines.stream().filter(l -> l.upper.equals(e.name())).count();
         long up = lines.stream().filter(l -> l.lower.equals(e.name())).count();
-        double text = Math.max(
-                typeface.width(e.name(), Type.bold(9.5)), typeface.width(detail(e), Type.plain(6.5)));
+        double text = Math.max(typeface.width(e.name(), Type.bold(9.5)), typeface.width(detail(e), Type.plain(6.5)));
         return Math.max(text + 14 + (e.kind().isSource() ? 20 : 0), Math.max(down, up) * PORT);
     }
 
@@ -150,12 +149,18 @@ final class PathPicture {
                 .filter(l -> layerOf.get(l.upper) == layer)
                 .sorted(Comparator.comparingDouble(l -> -Math.abs(l.upperX - l.lowerX)))
                 .toList();
-        double y = top + TAP + 9;
+        double y = top + TAP + 5;
         for (Line line : here) {
             line.channelY = y;
             y += TRACK;
         }
-        return here.isEmpty() ? 0 : y - top + TAP + 2;
+        // room for a device of the lower equipment under the line's word
+        boolean low = here.stream().anyMatch(PathPicture::hasLowTap);
+        return here.isEmpty() ? 0 : y - top + TAP + (low ? 11 : 0);
+    }
+
+    private static boolean hasLowTap(Line line) {
+        return line.connection.devices().stream().anyMatch(d -> d.in().equals(line.lower));
     }
 
     void draw(Canvas canvas, double left, double top, double scale) {
@@ -249,7 +254,7 @@ final class PathPicture {
         Box upper = boxes.get(line.upper), lower = boxes.get(line.lower);
         boolean level = layerOf.get(line.upper).equals(layerOf.get(line.lower));
         double lowerEnd = level ? lower.bottom() : lower.y();
-        double atUpper = upper.bottom() + TAP - 8, atLower = level ? lowerEnd + TAP - 8 : lowerEnd - 9;
+        double atUpper = upper.bottom() + 9, atLower = level ? lowerEnd + 9 : lowerEnd - 9;
         int further = 0;
         for (Device device : line.connection.devices()) {
             boolean low = device.in().equals(line.lower);
@@ -259,7 +264,7 @@ final class PathPicture {
         }
         String tag = Standings.tag(line.connection.standing());
         if (line.connection.devices().isEmpty()) tag = "no device" + (tag.isEmpty() ? "" : ", " + tag);
-        boolean busy = line.connection.devices().stream().anyMatch(v -> v.in().equals(line.lower));
+        boolean busy = hasLowTap(line);
         double y = level ? line.channelY - 2 : busy ? line.channelY + 6.5 : lowerEnd - 4;
         label(d, tag, line.lowerX + 4, y, Type.plain(d.type(6.4)));
     }

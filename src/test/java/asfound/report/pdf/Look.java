@@ -26,5 +26,9 @@ public final class Look {
             try (OutputStream out = Files.newOutputStream(folder.resolve("isolate-" + equipment + ".pdf"))) {
                 IsolationSheet.write(audit, equipment, out);
             }
+        for (String panel : new String[] {"LP-2A", "LP-EM", "MSB"})
+            try (OutputStream out = Files.newOutputStream(folder.resolve("card-" + panel + ".pdf"))) {
+                DoorCard.write(audit, panel, panel.equals("LP-EM") ? Paper.A4 : Paper.LETTER, out);
+            }
     }
 }
