@@ -38,6 +38,13 @@ final class SheetFile implements AutoCloseable {
         return canvas;
     }
 
+    /** A page with the paper's long side across. */
+    Canvas lengthwise(Paper paper) {
+        Canvas canvas = new Canvas(typeface, paper.height(), paper.width());
+        pages.add(canvas);
+        return canvas;
+    }
+
     void write(OutputStream out) throws IOException {
         for (Canvas canvas : pages) document.addPage(page(document, canvas));
         typeface.embed();

@@ -30,5 +30,11 @@ public final class Look {
             try (OutputStream out = Files.newOutputStream(folder.resolve("card-" + panel + ".pdf"))) {
                 DoorCard.write(audit, panel, panel.equals("LP-EM") ? Paper.A4 : Paper.LETTER, out);
             }
+        try (OutputStream out = Files.newOutputStream(folder.resolve("survey.pdf"))) {
+            SurveySheet.writePdf(audit, 100, out);
+        }
+        try (OutputStream out = Files.newOutputStream(folder.resolve("survey.csv"))) {
+            SurveySheet.writeCsv(audit, 100, out);
+        }
     }
 }
