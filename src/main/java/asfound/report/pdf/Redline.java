@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param marks in reading order
  * @param verdict of the whole drawing, where there is one
  * @param pages the worst verdict of each page with the equipment that has it; pages that agree are left out
+ * @param problems what could not be read of the drawing
  * @param building whose drawing it is
  */
 public record Redline(
@@ -24,6 +25,7 @@ public record Redline(
         List<Mark> marks,
         Optional<DrawingVerdict> verdict,
         Map<Integer, PageVerdict> pages,
+        List<Problem> problems,
         String building) {
 
     /** The equipment of one page that fails or is unproven. */
@@ -31,6 +33,7 @@ public record Redline(
 
     public Redline {
         marks = List.copyOf(marks);
+        problems = List.copyOf(problems);
     }
 
     public String drawing() {
@@ -40,10 +43,5 @@ public record Redline(
     /** The page of the marked copy that shows a page of the drawing: one summary page stands in front. */
     public static int pageOf(int drawingPage) {
         return drawingPage + 1;
-    }
-
-    /** What could not be read of the drawing. */
-    List<Problem> problems() {
-        return input.problems();
     }
 }

@@ -8,9 +8,12 @@ import asfound.model.Natural;
 import asfound.model.Place;
 import asfound.network.Equipment;
 import asfound.recordset.Source;
+import asfound.report.Unread;
+import asfound.report.folder.FileNames;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -26,13 +29,14 @@ public final class Redlines {
 
     private Redlines() {}
 
-    /** One for each PDF of the record set, in order of file. Their names are distinct on every file system. */
+    /** One for each PDF of the record set, in order of file. */
     public static List<Redline> of(Audit audit) {
         Map<String, String> names = names(audit);
+        Unread unread = Unread.of(audit);
         List<Redline> all = new ArrayList<>();
         for (Audit.Input input : audit.inputs()) {
-            if (input.source().kind() != Source.Kind.PDF) continue;
             String file = input.source().file();
+            if (!names.containsKey(file)) continue;
             Optional<DrawingVerdict> verdict = audit.drawingVerdicts().stream()
                     .filter(v -> v.file().equals(file))
                     .findFirst();
@@ -42,18 +46,27 @@ public final class Redlines {
                     Marks.of(file, audit.findings(), audit.drawings().directories()),
                     verdict,
                     pages(audit, input, verdict),
+                    unread.in(file),
                     audit.recordSet().building()));
         }
         return all;
     }
 
-    /** The marked copy of each PDF of the record set, by its file. */
+    /**
+     * The marked copy's name in the output folder by the drawing's file: {@code drawings/east/LP 2.pdf} gives
+     * {@code redlines/LP 2.pdf}, and a second of that name {@code redlines/LP 2 (2).pdf}. Distinct on every file system.
+     */
     public static Map<String, String> names(Audit audit) {
         Set<String> taken = new HashSet<>();
-        Map<String, String> names = new TreeMap<>();
-        for (Audit.Input input : audit.inputs())
-            if (input.source().kind() == Source.Kind.PDF)
-                names.put(input.source().file(), name(input.source().file(), taken));
+        Map<String, String> names = new LinkedHashMap<>();
+        for (Audit.Input input : audit.inputs()) {
+            String file = input.source().file();
+            if (input.source().kind() != Source.Kind.PDF) continue;
+            String base = FileNames.of(file.substring(file.lastIndexOf('/') + 1).replaceFirst("(?i)\\.pdf$", ""));
+            String name = base;
+            for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) name = base + " (" + i + ")";
+            names.put(file, "redlines/" + name + ".pdf");
+        }
         return names;
     }
 
@@ -67,16 +80,6 @@ public final class Redlines {
                 })
                 .map(Source::file)
                 .toList();
-    }
-
-    /** {@code drawings/east/LP 2.pdf} becomes {@code redlines/LP 2.pdf}, or {@code redlines/LP 2 (2).pdf}. */
-    private static String name(String file, Set<String> taken) {
-        String base = file.substring(file.lastIndexOf('/') + 1).replaceFirst("(?i)\\.pdf$", "");
-        base = base.replaceAll("[^\\p{L}\\p{N} ._+()-]", "_").replaceAll("^[. ]+|[. ]+$", "");
-        if (base.isEmpty()) base = "drawing";
-        String name = base;
-        for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) name = base + " (" + i + ")";
-        return "redlines/" + name + ".pdf";
     }
 
     private static Map<Integer, Redline.PageVerdict> pages(

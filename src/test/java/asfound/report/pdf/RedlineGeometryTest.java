@@ -59,6 +59,7 @@ class RedlineGeometryTest {
                 Marks.of("LP-7.pdf", findings, List.of()),
                 Optional.empty(),
                 Map.of(),
+                List.of(),
                 "Whinfell Annex");
     }
 

@@ -44,7 +44,8 @@ class RedlineSafetyTest {
     }
 
     private Redline redline(Path file, List<Mark> marks) throws IOException {
-        return new Redline(input(file), "redlines/x.pdf", marks, Optional.empty(), Map.of(), "Whinfell Annex");
+        return new Redline(
+                input(file), "redlines/x.pdf", marks, Optional.empty(), Map.of(), List.of(), "Whinfell Annex");
     }
 
     private Path sample() throws IOException {
@@ -278,8 +279,7 @@ class RedlineSafetyTest {
                 audit.plan());
         assertThat(Redlines.of(many))
                 .extracting(Redline::name)
-                .containsExactly(
-                        "redlines/LP.pdf", "redlines/lp (2).pdf", "redlines/evil__.pdf", "redlines/drawing.pdf");
+                .containsExactly("redlines/LP.pdf", "redlines/lp (2).pdf", "redlines/evil__.pdf", "redlines/_.pdf");
     }
 
     @Test
