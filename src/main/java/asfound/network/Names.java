@@ -1,6 +1,7 @@
 package asfound.network;
 
 import asfound.drawing.Drawings;
+import asfound.model.CircuitRef;
 import asfound.model.Directory;
 import asfound.model.EquipmentKind;
 import asfound.model.Observation;
@@ -15,9 +16,11 @@ import asfound.recordset.Settings;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 
@@ -29,19 +32,31 @@ final class Names {
 
     private final NameBook book;
     private final Map<String, Optional<String>> known = new HashMap<>();
-    private final Map<String, SupplyText> supplies = new HashMap<>();
+    private final Map<String, List<SupplyText.Step>> supplies = new HashMap<>();
+    /** Named devices that the one-line draws in each equipment, by their keys. */
+    private final Map<String, Set<String>> namedDevices = new HashMap<>();
 
-    private Names(NameBook book) {
+    private Names(NameBook book, Drawings drawings) {
         this.book = book;
+        for (OneLine.Feeder f : drawings.oneLine().feeders())
+            f.device()
+                    .value()
+                    .filter(d -> !d.isNumbered())
+                    .ifPresent(d -> f.from()
+                            .value()
+                            .flatMap(this::of)
+                            .ifPresent(n -> namedDevices
+                                    .computeIfAbsent(n, k -> new HashSet<>())
+                                    .add(d.key())));
     }
 
     static Names of(Drawings drawings, List<Observation> survey, Settings settings) {
         List<Written> written = written(drawings, survey);
-        Names names = new Names(NameBook.of(written, settings));
+        Names names = new Names(NameBook.of(written, settings), drawings);
         List<Written> unknown = names.suppliesNamedNowhereElse(drawings);
         if (unknown.isEmpty()) return names;
         written.addAll(unknown);
-        return new Names(NameBook.of(written, settings));
+        return new Names(NameBook.of(written, settings), drawings);
     }
 
     private static List<Written> written(Drawings drawings, List<Observation> survey) {
@@ -110,8 +125,28 @@ final class Names {
     /** A 'fed from' in steps, the nearest first; none where the text says nothing. */
     List<SupplyText.Step> supply(Stated<String> text) {
         if (text.value().isEmpty() || SAYS_NOTHING.matcher(text.value().get()).matches()) return List.of();
-        return supplies.computeIfAbsent(text.value().get(), t -> SupplyText.of(t, book))
-                .steps();
+        return supplies.computeIfAbsent(
+                text.value().get(),
+                t -> SupplyText.of(t, book).steps().stream()
+                        .map(this::withNamedDevice)
+                        .toList());
+    }
+
+    /** {@code MSB F1} is device F1 of MSB where the one-line draws one of that name there; else it may be a name of its own. */
+    private SupplyText.Step withNamedDevice(SupplyText.Step step) {
+        if (step.name().isPresent() || step.device().isPresent()) return step;
+        String text = step.text();
+        for (int i = text.length() - 1; i > 0; i--) {
+            if (" -/:,.".indexOf(text.charAt(i)) < 0) continue;
+            String equipment = text.substring(0, i).strip(),
+                    device = text.substring(i + 1).strip();
+            Optional<String> name = of(equipment);
+            CircuitRef ref = CircuitRef.named(device);
+            if (name.isPresent()
+                    && namedDevices.getOrDefault(name.get(), Set.of()).contains(ref.key()))
+                return new SupplyText.Step(equipment, name, Optional.of(ref));
+        }
+        return step;
     }
 
     List<String> alsoWritten(String name) {

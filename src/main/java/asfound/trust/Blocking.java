@@ -38,7 +38,7 @@ final class Blocking {
         Set<String> live = new HashSet<>();
         for (String e : upstream) if (sources.contains(e) && !e.equals(target)) live.add(e);
         if (live.isEmpty()) return List.of();
-        Set<String> between = spread(live, openPoints, upstream, false);
+        Set<String> between = withoutDeadEnds(spread(live, openPoints, upstream, false), live, target, openPoints);
         List<Connection> unsettled = new ArrayList<>();
         for (String e : between)
             for (Connection c : touching.getOrDefault(e, List.of()))
@@ -62,6 +62,25 @@ final class Blocking {
             }
         }
         return met;
+    }
+
+    /** Supply that goes into a dead end comes no further: what hangs by one connection is on no way to the target. */
+    private Set<String> withoutDeadEnds(Set<String> between, Set<String> live, String target, List<Device> openPoints) {
+        Set<String> left = new HashSet<>(between);
+        Deque<String> next = new ArrayDeque<>(between);
+        while (!next.isEmpty()) {
+            String here = next.remove();
+            if (here.equals(target) || live.contains(here) || !left.contains(here)) continue;
+            Set<String> neighbours = new HashSet<>();
+            for (Connection c : touching.getOrDefault(here, List.of())) {
+                String there = c.from().equals(here) ? c.to() : c.from();
+                if (isClosed(c, openPoints) && left.contains(there)) neighbours.add(there);
+            }
+            if (neighbours.size() > 1) continue;
+            left.remove(here);
+            next.addAll(neighbours);
+        }
+        return left;
     }
 
     private static boolean isClosed(Connection c, List<Device> openPoints) {

@@ -6,6 +6,7 @@ import asfound.network.DeviceRecord;
 import asfound.network.Network;
 import asfound.network.Served;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,14 +15,21 @@ import java.util.stream.Stream;
 final class DeviceWords {
 
     private final Map<String, String> locations = new HashMap<>();
+    private final Map<String, String> firstWritten = new HashMap<>();
 
     DeviceWords(Network network) {
-        for (DeviceRecord record : network.devices())
-            drawnLocation(record)
-                    .ifPresent(l -> locations.putIfAbsent(record.device().in(), l));
-        for (DeviceRecord record : network.devices())
-            seenLocation(record)
-                    .ifPresent(l -> locations.putIfAbsent(record.device().in(), l));
+        for (DeviceRecord record : network.devices()) put(record, drawnLocation(record));
+        for (DeviceRecord record : network.devices()) put(record, seenLocation(record));
+    }
+
+    /** {@code ELEC RM 106} and {@code Elec rm 106} are one place to walk to. */
+    private void put(DeviceRecord record, Optional<String> location) {
+        if (location.isEmpty() || locations.containsKey(record.device().in())) return;
+        String key = location.get()
+                .toUpperCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}]+", " ")
+                .strip();
+        locations.put(record.device().in(), firstWritten.computeIfAbsent(key, k -> location.get()));
     }
 
     /** Where the equipment stands, as its directory says or else as a surveyor noted. */

@@ -2,14 +2,13 @@ package asfound.trust;
 
 import asfound.finding.Finding;
 import asfound.isolation.Verdict;
-import asfound.isolation.Verdict.Standing;
 import asfound.network.Connection;
 import asfound.network.Device;
 import asfound.network.DeviceRecord;
 import asfound.network.DeviceRecord.Tracing;
 import asfound.network.Equipment;
 import asfound.network.Network;
-import asfound.network.Served;
+import asfound.network.Standing;
 import asfound.trust.Candidate.Band;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -66,8 +65,9 @@ final class Weighing {
 
     /** More traces can change what is known: it is unproven, or it fails and nobody knows what feeds it. */
     private static boolean isUnsettled(Verdict verdict) {
-        return verdict.standing() == Standing.UNPROVEN
-                || verdict.standing() == Standing.FAILS && verdict.foundPoints().isEmpty();
+        return verdict.standing() == Verdict.Standing.UNPROVEN
+                || verdict.standing() == Verdict.Standing.FAILS
+                        && verdict.foundPoints().isEmpty();
     }
 
     private void byConflicts() {
@@ -96,7 +96,7 @@ final class Weighing {
         for (Verdict verdict : verdicts) {
             if (!isUnsettled(verdict)) continue;
             for (Device point : verdict.drawnPoints())
-                for (String other : foundOn(point))
+                for (String other : foundInstead(point))
                     for (Device rival : drawnFor.getOrDefault(other, List.of()))
                         candidates
                                 .at(rival)
@@ -108,11 +108,12 @@ final class Weighing {
         }
     }
 
-    private List<String> foundOn(Device point) {
-        return candidates.record(point).filter(Entries::isTraced).stream()
-                .flatMap(r -> r.tracedTo().stream())
-                .map(Served::equipment)
-                .flatMap(Optional::stream)
+    /** Equipment that was traced to the device and that no drawing shows there. */
+    private List<String> foundInstead(Device point) {
+        return entries.through(point).stream()
+                .filter(c -> c.standing() == Standing.FOUND)
+                .map(Connection::to)
+                .distinct()
                 .toList();
     }
 
@@ -122,7 +123,8 @@ final class Weighing {
         for (Connection c : network.connections()) feeders.merge(c.from(), 1, Integer::sum);
         Map<String, List<String>> missing = new HashMap<>();
         for (Verdict verdict : verdicts)
-            if (verdict.standing() == Standing.FAILS && verdict.foundPoints().isEmpty())
+            if (verdict.standing() == Verdict.Standing.FAILS
+                    && verdict.foundPoints().isEmpty())
                 verdict.drawnPoints().stream()
                         .map(Device::in)
                         .distinct()

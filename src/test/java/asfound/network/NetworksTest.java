@@ -54,6 +54,21 @@ class NetworksTest {
                         "UTIL [UTIL/M1] MDP FEEDER drawn UNTRACED");
     }
 
+    /** Without the one-line's device, {@code MSB F1} may as well be the name of another board. */
+    @Test
+    void a_supply_written_with_the_name_of_a_device_drawn_there_is_that_device() {
+        Building drawn = new Building()
+                .equipment("MSB", EquipmentKind.SWITCHBOARD)
+                .feeder("MSB", "F1", "HDP")
+                .equipment("HDP", EquipmentKind.PANEL, "MSB F1")
+                .panel("HDP", "MSB-F1", "1 RECEPT LOBBY");
+        assertThat(connections(drawn)).containsExactly("MSB [MSB/F1] HDP FEEDER drawn UNTRACED");
+
+        Building unknown =
+                new Building().equipment("MSB", EquipmentKind.SWITCHBOARD).panel("HDP", "MSB-F1", "1 RECEPT LOBBY");
+        assertThat(connections(unknown)).containsExactly("MSB-F1 [] HDP FEEDER drawn UNTRACED");
+    }
+
     @Test
     void loads_that_are_mere_descriptions_are_no_equipment() {
         assertThat(clinic().network().equipment().stream().map(Equipment::name))

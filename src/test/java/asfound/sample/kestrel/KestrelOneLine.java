@@ -16,7 +16,7 @@ final class KestrelOneLine {
             SVC-1,utility,480Y/277,,,,Service vault,E-501,Utility service
             GEN-1,generator,480Y/277,,,,Generator yard,E-501,125 kW diesel
             INV-1,inverter,480,,,,Roof east,E-501,50 kW solar array
-            MSB,switchboard,480Y/277,1200,1200,SVC-1 SD-1,Elec rm 106,E-501,
+            MSB,switchboard,480Y/277,1200,1200,SVC-1 S1,Elec rm 106,E-501,
             ATS-1,transfer switch,480Y/277,200,,,Elec rm 106,E-501,
             T-1,transformer,480,,,MSB F2,Elec rm 106,E-501,225 kVA to 208Y/120
             T-E1,transformer,480,,,EDP 1-3-5,Elec rm 106,E-501,45 kVA to 208Y/120
@@ -43,9 +43,9 @@ final class KestrelOneLine {
 
     private static final String FEEDERS = """
             from,device,to,rating_a,poles,voltage,wire,length_ft,normally,sheet,note
-            SVC-1,SD-1,MSB,1200,3,480Y/277,,40,closed,E-501,Service disconnect in the vault
+            SVC-1,S1,MSB,1200,3,480Y/277,,40,closed,E-501,Service disconnect in the vault
             INV-1,D1,MSB,80,3,480,#4 Cu,210,closed,E-501,Solar array to MSB F6
-            GEN-1,CB-G,ATS-1,200,3,480Y/277,3/0 Cu,95,closed,E-501,Emergency source
+            GEN-1,G1,ATS-1,200,3,480Y/277,3/0 Cu,95,closed,E-501,Emergency source
             MSB,F1,HDP,400,3,480Y/277,500 kcmil Cu,25,closed,E-501,
             MSB,F2,T-1,350,3,480,500 kcmil Cu,20,closed,E-501,
             MSB,F3,ATS-1,200,3,480Y/277,3/0 Cu,30,closed,E-501,Normal source

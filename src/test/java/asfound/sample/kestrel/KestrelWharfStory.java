@@ -9,7 +9,7 @@ import java.util.Set;
  *
  * <p><b>The building.</b> A ropeworks on the quay became a hall of workshops in 2019: wood and metal shops on the ground
  * floor, textile, print, electronics and ceramics on the second, studios and a hall on the third. The utility comes in at
- * 480Y/277 V through the service disconnect SVC-1/SD-1 to the main switchboard MSB. A solar inverter on the roof, INV-1,
+ * 480Y/277 V through the service disconnect SVC-1/S1 to the main switchboard MSB. A solar inverter on the roof, INV-1,
  * backfeeds MSB. HDP feeds the shops and the big machines; T-1 steps down to LDP, which feeds the floors; a generator and
  * the transfer switch ATS-1 keep EDP and, through T-E1, ELP-1 alive. Two offices drew it: Dunnock and Rill, engineers, and
  * Brackwater Electric, who built it. Of RP-1, the roof panel, only a scan of its card is left, and no machine reads it.
@@ -82,13 +82,13 @@ public final class KestrelWharfStory {
 
     /** Okafor's rows on feeders and equipment, in the order walked. */
     static final String FEEDERS_TRACED = """
-            SVC-1,SD-1,feeds,MSB,switchboard,visual,3,1200,480Y/277,,,Service vault,N. Okafor,2025-10-06,With the utility's crew,
+            SVC-1,S1,feeds,MSB,switchboard,visual,3,1200,480Y/277,,,Service vault,N. Okafor,2025-10-06,With the utility's crew,
             MSB,F1,feeds,HDP,panel,opened,3,400,480Y/277,,500 kcmil Cu,Elec rm 106,N. Okafor,2025-10-06,,
             MSB,F2,feeds,T-1,transformer,opened,3,350,480,,500 kcmil Cu,Elec rm 106,N. Okafor,2025-10-06,,
             MSB,F3,feeds,ATS-1,transfer switch,label,3,200,480Y/277,,,Elec rm 106,N. Okafor,2025-10-06,Label read only: could not be opened with the building occupied,IMG_0107.jpg
             MSB,F6,fed by,INV-1,inverter,opened,3,80,480,,#4 Cu,Elec rm 106,N. Okafor,2025-10-06,,
             INV-1,D1,feeds,MSB,switchboard,visual,3,80,480,,#4 Cu,Roof east,N. Okafor,2025-10-06,,
-            GEN-1,CB-G,feeds,ATS-1,transfer switch,visual,3,200,480Y/277,,3/0 Cu,Generator yard,N. Okafor,2025-10-07,,
+            GEN-1,G1,feeds,ATS-1,transfer switch,visual,3,200,480Y/277,,3/0 Cu,Generator yard,N. Okafor,2025-10-07,,
             ATS-1,,feeds,EDP,panel,visual,,,,,3/0 Cu,Elec rm 106,N. Okafor,2025-10-07,,
             T-1,,feeds,LDP,panel,visual,,,208Y/120,,,Elec rm 106,N. Okafor,2025-10-07,,
             T-E1,,feeds,ELP-1,panel,visual,,,208Y/120,,1/0 Cu,Elec rm 106,N. Okafor,2025-10-07,,
