@@ -1,6 +1,7 @@
 package asfound.report.page;
 
 import asfound.audit.Audit;
+import asfound.finding.Accepted;
 import asfound.finding.Finding;
 import asfound.isolation.Verdict;
 import asfound.model.Natural;
@@ -11,6 +12,7 @@ import asfound.network.Equipment;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,12 +33,16 @@ public final class Index {
     private final Map<String, List<Connection>> arriving = new HashMap<>();
     private final Map<String, List<Connection>> leaving = new HashMap<>();
     private final Map<String, List<DeviceRecord>> devices = new HashMap<>();
+    private final Map<Finding, String> findingAnchors = new IdentityHashMap<>();
     private final MarkedDrawings marked;
 
     Index(Audit audit) {
         marked = new MarkedDrawings(audit);
         Set<String> taken = new HashSet<>();
         for (Equipment e : audit.network().equipment()) anchors.put(e.name(), anchor("eq-", e.name(), taken));
+        for (Finding f : audit.findings()) findingAnchors.put(f, anchor("", f.id(), taken));
+        for (Accepted a : audit.accepted())
+            findingAnchors.put(a.finding(), anchor("", a.finding().id(), taken));
         TreeSet<String> files = new TreeSet<>(Natural.ORDER);
         audit.drawingVerdicts().forEach(d -> files.add(d.file()));
         audit.findings().forEach(f -> f.drawings().forEach(p -> files.add(p.file())));
@@ -82,6 +88,11 @@ public final class Index {
     /** The id of the equipment's sheet on the page; empty for what is no equipment of the network. */
     public Optional<String> anchor(String equipment) {
         return Optional.ofNullable(anchors.get(equipment));
+    }
+
+    /** The id of a finding on the page: its own. */
+    public String anchor(Finding f) {
+        return findingAnchors.get(f);
     }
 
     /** Ids of all the equipment that a finding names, parted by spaces. */

@@ -25,14 +25,6 @@ public final class Ink {
         return "translate(" + n(x) + " " + n(y) + ")";
     }
 
-    /** As much of a name as the picture has room for; the whole of it stands in the equipment's sheet. */
-    public static String fit(String name) {
-        int most = 26;
-        if (name.length() <= most) return name;
-        int cut = Character.isHighSurrogate(name.charAt(most - 1)) ? most - 1 : most;
-        return name.substring(0, cut) + "…";
-    }
-
     /** A box of this kind carries a symbol; panels and switchboards are told by their bus. */
     public static boolean hasIcon(Picture.Symbol s) {
         return s.form() == Picture.Form.BOX && s.kind() != EquipmentKind.PANEL && s.kind() != EquipmentKind.SWITCHBOARD;

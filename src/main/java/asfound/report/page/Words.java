@@ -50,6 +50,24 @@ public final class Words {
         return v.foundPoints().map(Words::devices).orElse("not known: its supply was not traced");
     }
 
+    /** Labels of the drawn points, one to a line, for the picture; null where there is no verdict. */
+    public static String drawnLines(Verdict v) {
+        return v == null ? null : lines(v.drawnPoints());
+    }
+
+    public static String foundLines(Verdict v) {
+        return v == null ? null : lines(v.foundPoints().orElse(List.of()));
+    }
+
+    /** What keeps it live, one to a line. */
+    public static String liveLines(Verdict v) {
+        return v == null ? null : String.join("\n", v.path());
+    }
+
+    private static String lines(List<Device> devices) {
+        return devices.stream().map(Device::label).collect(Collectors.joining("\n"));
+    }
+
     public static String by(Connection c) {
         return c.devices().isEmpty()
                 ? "no device"

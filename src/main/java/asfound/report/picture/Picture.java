@@ -69,7 +69,13 @@ public record Picture(
             double x,
             double y,
             double w,
-            double h) {}
+            double h) {
+
+        /** As much of the name as there is room for; the whole of it stands where the equipment is opened. */
+        public String label() {
+            return Sizes.fit(name);
+        }
+    }
 
     /**
      * A connection.

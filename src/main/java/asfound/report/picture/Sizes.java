@@ -13,6 +13,13 @@ final class Sizes {
 
     private Sizes() {}
 
+    /** As much of a name as the picture has room for. */
+    static String fit(String name) {
+        if (name.length() <= NAME_CHARS) return name;
+        int cut = Character.isHighSurrogate(name.charAt(NAME_CHARS - 1)) ? NAME_CHARS - 1 : NAME_CHARS;
+        return name.substring(0, cut) + "…";
+    }
+
     static double width(Form form, String name, String detail, boolean icon, boolean mark) {
         double text = Math.max(Math.min(name.length(), NAME_CHARS + 1) * NAME_CHAR, detail.length() * DETAIL_CHAR);
         return Math.ceil(

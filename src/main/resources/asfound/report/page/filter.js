@@ -20,13 +20,15 @@
     const wanted = location.hash ? document.getElementById(decodeURIComponent(location.hash.slice(1))) : null;
     if (!wanted || !wanted.hidden || !wanted.classList.contains("finding")) return;
     form.reset();
-    apply();
     wanted.scrollIntoView();
   }
 
   form.addEventListener("change", apply);
   form.addEventListener("submit", event => event.preventDefault());
-  form.addEventListener("reset", () => setTimeout(apply, 0));
+  form.addEventListener("reset", function () {
+    for (const c of choices) c.by.value = "";
+    apply();
+  });
   window.addEventListener("hashchange", target);
   apply();
 })();

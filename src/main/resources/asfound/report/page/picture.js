@@ -58,8 +58,30 @@
     const id = event.detail.id;
     for (const old of document.querySelectorAll(".node.here")) old.classList.remove("here");
     for (const node of document.querySelectorAll('.node[data-eq="' + CSS.escape(id) + '"]')) node.classList.add("here");
+    say(document.getElementById(id));
     if (event.detail.show) show(id);
   });
+
+  // Writes beside each device what the verdict of the chosen equipment says of it.
+  function say(piece) {
+    for (const old of document.querySelectorAll(".said")) old.remove();
+    const devices = Array.from(document.querySelectorAll(".taps [data-device]"));
+    for (const [data, words] of [["drawn", "drawn point"], ["found", "found point"], ["live", "keeps it live"]]) {
+      const named = (piece.dataset[data] || "").split("\n");
+      for (const device of devices.filter(d => named.includes(d.dataset.device))) {
+        const said = device.querySelectorAll("text.said").length;
+        device.append(make("circle", { class: "said ring-" + data, r: 15 + 4 * said }),
+          make("text", { class: "said says-" + data, y: 30 + 13 * said }, words));
+      }
+    }
+  }
+
+  function make(name, attributes, text) {
+    const element = document.createElementNS("http://www.w3.org/2000/svg", name);
+    for (const key in attributes) element.setAttribute(key, attributes[key]);
+    if (text) element.textContent = text;
+    return element;
+  }
   choice.addEventListener("change", () => turnTo(choice.value));
   document.getElementById("zoom-in").addEventListener("click", () => zoom(scale * 1.25));
   document.getElementById("zoom-out").addEventListener("click", () => zoom(scale / 1.25));
