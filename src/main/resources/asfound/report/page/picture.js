@@ -62,17 +62,23 @@
     if (event.detail.show) show(id);
   });
 
-  // Writes beside each device what the verdict of the chosen equipment says of it.
+  // Rings each device that the verdict of the chosen equipment names, and writes beside it what it is.
   function say(piece) {
     for (const old of document.querySelectorAll(".said")) old.remove();
-    const devices = Array.from(document.querySelectorAll(".taps [data-device]"));
-    for (const [data, words] of [["drawn", "drawn point"], ["found", "found point"], ["live", "keeps it live"]]) {
-      const named = (piece.dataset[data] || "").split("\n");
-      for (const device of devices.filter(d => named.includes(d.dataset.device))) {
-        const said = device.querySelectorAll("text.said").length;
-        device.append(make("circle", { class: "said ring-" + data, r: 15 + 4 * said }),
-          make("text", { class: "said says-" + data, y: 30 + 13 * said }, words));
-      }
+    const kinds = [["drawn", "drawn point"], ["found", "found point"], ["live", "keeps it live"]]
+      .map(k => ({ name: k[0], words: k[1], devices: (piece.dataset[k[0]] || "").split("\n") }));
+    for (const device of document.querySelectorAll(".taps [data-device]")) {
+      const fits = kinds.filter(k => k.devices.includes(device.dataset.device));
+      if (fits.length === 0) continue;
+      const arriving = device.querySelector(".arriving") !== null;
+      const note = make("g", { class: "said", transform: device.getAttribute("transform") });
+      const text = make("text", { x: arriving ? -28 : 28, y: 16, class: arriving ? "arriving" : "" });
+      fits.forEach(function (k, n) {
+        note.append(make("circle", { class: "ring-" + k.name, r: 14 + 4 * n }));
+        text.append(n ? ", " : "", make("tspan", { class: "says-" + k.name }, k.words));
+      });
+      note.append(text);
+      device.closest("svg").append(note);
     }
   }
 

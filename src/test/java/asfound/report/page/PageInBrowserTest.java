@@ -82,6 +82,15 @@ class PageInBrowserTest {
     }
 
     @Test
+    void the_devices_of_the_chosen_equipments_verdict_are_named_in_the_picture() {
+        choose("eq-LP-1A");
+
+        assertThat(browser.driver.findElements(By.cssSelector(".said text")).stream()
+                        .map(t -> t.getDomProperty("textContent")))
+                .containsExactly("drawn point", "found point, keeps it live");
+    }
+
+    @Test
     void findings_are_filtered_and_the_count_says_so() {
         assertThat(find("#shown").getText()).isEqualTo("All 6 shown");
         new Select(find("#by-equipment")).selectByVisibleText("HP-1");
