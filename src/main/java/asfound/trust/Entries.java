@@ -2,6 +2,8 @@ package asfound.trust;
 
 import asfound.model.Directory;
 import asfound.model.Observation;
+import asfound.names.Descriptions;
+import asfound.names.Sameness;
 import asfound.network.Connection;
 import asfound.network.Device;
 import asfound.network.DeviceRecord;
@@ -15,23 +17,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiPredicate;
 
 /** Which entries are drawn, which of them were traced, and which of those were found to feed something else than drawn. */
 final class Entries {
 
     private final Network network;
-    private final BiPredicate<String, String> differ;
+    private final Descriptions descriptions;
     private final Map<Device, List<Connection>> through = new HashMap<>();
 
     Entries(Network network, Settings settings) {
-        this(network, (a, b) -> !a.equalsIgnoreCase(b));
-    }
-
-    /** @param differ whether two descriptions certainly mean two things */
-    private Entries(Network network, BiPredicate<String, String> differ) {
         this.network = network;
-        this.differ = differ;
+        this.descriptions = Descriptions.of(settings);
         for (Connection connection : network.connections())
             for (Device device : connection.devices())
                 through.computeIfAbsent(device, d -> new ArrayList<>()).add(connection);
@@ -80,6 +76,6 @@ final class Entries {
     private boolean mayBeOne(Served drawn, Served found) {
         if (drawn.equipment().isPresent() && found.equipment().isPresent())
             return drawn.equipment().equals(found.equipment());
-        return !differ.test(drawn.text(), found.text());
+        return descriptions.compare(drawn.text(), found.text()) != Sameness.DIFFERENT;
     }
 }
