@@ -37,7 +37,7 @@ final class DescriptionParser {
             "\\(\\s*([0-9]{1,2})\\s*\\)|\\bQTY[ .:]*([0-9]{1,2})\\b|\\b([0-9]{1,2})\\s*EA\\b|\\bX\\s?([0-9]{1,2})\\b");
     private static final Pattern RATING = Pattern.compile(
             "\\b(?:[0-9]{2,3}Y/)?[0-9]{2,3}(?:/[0-9]{3})?\\s?(?:V|VAC|VOLTS?)\\b|\\b[0-9]{1,3}(?:[.,/][0-9]+)?\\s?-?(?:KVA|KW|VA|WATTS?|AMPS?|PHASE|PH|POLE|HZ|BTU|GAL)\\b"
-                    + "|\\b[0-9]{1,2}\\s?A\\b(?!-)|\\b[123]P\\b|\\b[0-9]{1,2}(?:[./][0-9]+)?\\s?HP\\b(?!-)|\\b[0-9]{2,4}W\\b");
+                    + "|(?<!\\b(?:RM|RMS|ROOM|ROOMS|PANEL|PNL|[A-Z]P|[LPRH])\\s)(?<![-/\\p{L}0-9])[0-9]{2}\\s?A\\b(?!-)|\\b[123]P\\b|\\b[0-9]{1,2}(?:[./][0-9]+)?\\s?HP\\b(?!-)|\\b[0-9]{2,4}W\\b");
     private static final Pattern FLOOR = Pattern.compile(
             "\\b(?:([0-9]{1,2})(?:ST|ND|RD|TH)(?:[ -]?(?:FLOOR|FLR|FL|LEVEL|LVL))?|(FIRST|SECOND|THIRD|FOURTH|FIFTH|SIXTH|SEVENTH|EIGHTH|NINTH|TENTH|GROUND)[ -](?:FLOOR|FLR|FL|LEVEL|LVL)"
                     + "|(?:FLOOR|FLR|LEVEL|LVL|FL)[ .#-]{0,2}([0-9]{1,2}|[BG]))\\b(?! BOX)");
@@ -77,12 +77,18 @@ final class DescriptionParser {
     }
 
     private Description parse(String raw) {
-        String text = PlainText.of(raw).replace(".", " ").replace("A/C", "AC").replace("W/", "WITH ");
+        String text = PlainText.of(raw)
+                .replace(".", " ")
+                .replaceAll("\\s+", " ")
+                .replace("A/C", "AC")
+                .replace("W/", "WITH ");
         String key = text.replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
         text = REMARK.matcher(text).replaceAll(" ");
         text = take(text, FLOOR, this::floor);
-        text = take(text, QUANTITY, m -> quantities.add(group(m)));
-        text = RATING.matcher(text).replaceAll(" ");
+        if (text.chars().anyMatch(c -> c >= '0' && c <= '9')) {
+            text = take(text, QUANTITY, m -> quantities.add(group(m)));
+            text = RATING.matcher(text).replaceAll(" ");
+        }
         tokens = tokens(text);
         for (int i = 0; i < tokens.size(); ) i = Math.max(read(i), i + 1);
         words.addAll(pending);
@@ -218,6 +224,13 @@ final class DescriptionParser {
             if (tag) return rest(i, next, "", true);
             numbers.add(t.text() + letters);
             nameRoom();
+            return next + 1;
+        }
+        if (next < tokens.size()
+                && tokens.get(next).isLetters()
+                && tokens.get(next).joined()
+                && tokens.get(next).text().length() > 2) {
+            pending.add(t.text() + "-" + tokens.get(next).text()); // 3-DOOR, 4-BURNER
             return next + 1;
         }
         boolean named = !last.isEmpty() && t.text().length() <= 2 && !afterRoom;

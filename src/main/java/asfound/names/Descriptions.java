@@ -180,7 +180,7 @@ public final class Descriptions {
                 && a.directions().equals(b.directions())
                 && a.details().equals(b.details())
                 && (sameRoom || (a.places().equals(b.places()) && a.floors().equals(b.floors())))
-                && sameWords(a, b, sameRoom);
+                && sameWords(a, b, sameRoom && !a.loads().isEmpty());
         return same ? Sameness.SAME : Sameness.UNCLEAR;
     }
 
@@ -226,9 +226,11 @@ public final class Descriptions {
         if (uses.contains("RECEPTACLE") && uses.stream().anyMatch(l -> vocabulary.kindOf(l) == Vocabulary.Kind.CORD))
             uses.remove("RECEPTACLE");
         if (uses.contains("LIGHTING")) uses.remove("EXIT SIGN");
+        uses.removeIf(wide -> d.loads().stream().anyMatch(l -> !l.equals(wide) && vocabulary.isWithin(l, wide)));
         return uses;
     }
 
+    /** The name of a room counts only where its number is not the same. */
     private static boolean sameWords(Description a, Description b, boolean sameRoom) {
         Set<String> wa = new HashSet<>(a.words()), wb = new HashSet<>(b.words());
         if (!sameRoom) {
