@@ -5,6 +5,7 @@ import asfound.finding.Accepted;
 import asfound.finding.Correction;
 import asfound.finding.Finding;
 import asfound.finding.Severity;
+import asfound.model.Box;
 import asfound.model.Natural;
 import asfound.model.Place;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -40,13 +42,17 @@ public final class CorrectionRows {
             "evidence",
             "finding id",
             "severity",
-            "done");
+            "done",
+            "box");
 
     private static final String TWO_VALUES = "Two findings ask for different values here; look before changing. ";
 
+    /** A new name comes after all that is known by the old one, so that the list can be worked through from the top. */
     private static final Comparator<Correction> AS_WORKED_THROUGH = Comparator.comparing(Correction::place)
             .thenComparing(Correction::panel, Natural.ORDER)
+            .thenComparing(c -> c.field() == Correction.Field.DESIGNATION)
             .thenComparing(Correction::circuit, Natural.ORDER)
+            .thenComparing(c -> c.field() == Correction.Field.POSITIONS)
             .thenComparing(Correction::field)
             .thenComparing(Correction::reads)
             .thenComparing(Correction::shouldRead);
@@ -132,7 +138,8 @@ public final class CorrectionRows {
                         findings.stream().flatMap(f -> f.evidence().stream()).toList()),
                 findings.stream().map(Finding::id).collect(Collectors.joining("; ")),
                 worst.word(),
-                "");
+                "",
+                box(c.place()));
     }
 
     private static List<String> look(Finding f) {
@@ -160,6 +167,14 @@ public final class CorrectionRows {
                 Evidence.inWords(f.evidence()),
                 f.id(),
                 f.severity().word(),
-                "");
+                "",
+                f.drawings().isEmpty() ? "" : box(f.drawings().get(0)));
+    }
+
+    /** Where on the page: x, y, width and height in points from the top left of the page as displayed. */
+    private static String box(Place place) {
+        if (!(place instanceof Place.OnPage page) || page.area().isEmpty()) return "";
+        Box box = page.area().get();
+        return String.format(Locale.ROOT, "%.2f %.2f %.2f %.2f", box.x(), box.y(), box.w(), box.h());
     }
 }

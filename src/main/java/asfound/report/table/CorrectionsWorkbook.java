@@ -18,7 +18,7 @@ import org.dhatim.fastexcel.Worksheet;
  */
 public final class CorrectionsWorkbook {
 
-    private static final double[] WIDTHS = {26, 12, 12, 10, 12, 28, 28, 44, 34, 22, 10, 8};
+    private static final double[] WIDTHS = {26, 12, 12, 10, 12, 28, 28, 44, 34, 22, 10, 8, 22};
     private static final int HEADER = 2;
     private static final int MOST_ROWS = Worksheet.MAX_ROWS - HEADER - 2;
 
@@ -72,6 +72,7 @@ public final class CorrectionsWorkbook {
                     "A sheet holds no more: all " + rows.size() + " rows are in the .csv file.");
         if (written > 0) sheet.setAutoFilter(HEADER, 0, HEADER + written, last);
         sheet.freezePane(0, HEADER + 1);
+        sheet.hideColumn(columns.indexOf("box")); // for programs; a drafter has the marked drawing
         print(sheet);
     }
 

@@ -85,7 +85,7 @@ class CorrectionsWorkbookTest {
     void it_can_be_filtered_scrolled_and_printed() throws IOException {
         String sheet = parts(written(OspreyYard.audit())).get("xl/worksheets/sheet1.xml");
         assertThat(sheet)
-                .contains("<autoFilter ref=\"A3:L6\"")
+                .contains("<autoFilter ref=\"A3:M6\"")
                 .contains("ySplit=\"3\"")
                 .contains("state=\"frozen\"");
         assertThat(sheet)

@@ -68,6 +68,7 @@ class TablesTest {
                         "finding id", OspreyYard.audit().findings().get(0).id())
                 .containsEntry("severity", "danger")
                 .containsEntry("done", "")
+                .containsEntry("box", "60.13 184.00 200.00 12.00")
                 .containsEntry("caution", Cautions.SHORT);
     }
 
