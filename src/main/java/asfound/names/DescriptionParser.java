@@ -361,7 +361,7 @@ final class DescriptionParser {
     private void add(Vocabulary.Meaning meaning) {
         afterRoom = false;
         switch (meaning.kind()) {
-            case PLACE -> {
+            case PLACE, AREA -> {
                 places.add(meaning.name());
                 nameRoom();
                 last = meaning.name();
@@ -370,7 +370,8 @@ final class DescriptionParser {
             case DETAIL -> details.add(meaning.name());
             case NOISE, GENERIC -> {}
             default -> {
-                loads.add(meaning.name());
+                loads.add(meaning.area().isEmpty() ? meaning.name() : meaning.wider());
+                if (!meaning.area().isEmpty()) places.add(meaning.area());
                 words.addAll(pending);
                 pending.clear();
                 last = meaning.name();

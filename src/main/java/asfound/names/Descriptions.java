@@ -65,11 +65,12 @@ public final class Descriptions {
         APART
     }
 
+    /** How two lists stand to one another; apart where each has what the other lacks. */
     private static Overlap overlap(Set<String> a, Set<String> b) {
         if (a.isEmpty() && b.isEmpty()) return Overlap.NONE;
         if (a.isEmpty() || b.isEmpty()) return Overlap.ONE_SIDED;
         if (a.equals(b)) return Overlap.EQUAL;
-        return shares(a, b) ? Overlap.OVERLAPPING : Overlap.APART;
+        return a.containsAll(b) || b.containsAll(a) ? Overlap.OVERLAPPING : Overlap.APART;
     }
 
     private static boolean shares(Set<String> a, Set<String> b) {
@@ -84,7 +85,11 @@ public final class Descriptions {
                 .filter(t -> b.tags().stream().anyMatch(t::matches))
                 .count();
         if (met == 0) return Overlap.APART;
-        return met == a.tags().size() && met == b.tags().size() ? Overlap.EQUAL : Overlap.OVERLAPPING;
+        long metOfB = b.tags().stream()
+                .filter(t -> a.tags().stream().anyMatch(t::matches))
+                .count();
+        if (met < a.tags().size() && metOfB < b.tags().size()) return Overlap.APART;
+        return met == a.tags().size() && metOfB == b.tags().size() ? Overlap.EQUAL : Overlap.OVERLAPPING;
     }
 
     /** {@code PANEL KP} beside {@code KP}, {@code RECEPT A101} beside {@code RM A-101}. */
@@ -104,9 +109,10 @@ public final class Descriptions {
                 || overlap(a.floors(), b.floors()) == Overlap.APART
                 || overlap(a.directions(), b.directions()) == Overlap.APART
                 || !futures(a).equals(futures(b))) return Sameness.UNCLEAR;
-        Set<String> la = besideTags(a), lb = besideTags(b);
-        boolean clash = !la.isEmpty() && !lb.isEmpty() && !related(la, lb);
-        return clash ? Sameness.UNCLEAR : Sameness.SAME;
+        if (a.loads().isEmpty() || b.loads().isEmpty() || related(a.loads(), b.loads())) return Sameness.SAME;
+        // AC-9 may be an air compressor's tag and an air conditioner's: then these are two
+        boolean eachFits = besideTags(a).isEmpty() && besideTags(b).isEmpty();
+        return eachFits ? Sameness.DIFFERENT : Sameness.UNCLEAR;
     }
 
     private Set<String> parts(Description d) {
@@ -146,7 +152,9 @@ public final class Descriptions {
 
     /** Only one has a tag: never the same, and different where it cannot be what the other says. */
     private Sameness oneTagged(Description tagged, Description other) {
-        if (overlap(tagged.numbers(), other.numbers()) == Overlap.APART) return Sameness.DIFFERENT;
+        if (overlap(tagged.numbers(), other.numbers()) == Overlap.APART
+                || placesApart(tagged.places(), other.places())
+                || roomAndArea(tagged, other)) return Sameness.DIFFERENT;
         Set<String> meant = new HashSet<>(tagged.loads());
         boolean known = true;
         for (Description.Tag t : tagged.tags()) {
@@ -171,9 +179,11 @@ public final class Descriptions {
                 || overlap(a.quantities(), b.quantities()) == Overlap.APART
                 || overlap(a.floors(), b.floors()) == Overlap.APART
                 || overlap(a.directions(), b.directions()) == Overlap.APART
+                || roomAndArea(a, b)
                 || differInUse(a, b)) return Sameness.DIFFERENT;
         boolean sameRoom = a.numbers().equals(b.numbers()) && a.hasRoomNumber();
-        if (!sameRoom && overlap(a.places(), b.places()) == Overlap.APART) return Sameness.DIFFERENT;
+        boolean elsewhere = placesApart(a.places(), b.places()) || overlap(a.details(), b.details()) == Overlap.APART;
+        if (!sameRoom && elsewhere) return Sameness.DIFFERENT;
         boolean same = uses(a).equals(uses(b))
                 && a.numbers().equals(b.numbers())
                 && a.quantities().equals(b.quantities())
@@ -182,6 +192,29 @@ public final class Descriptions {
                 && (sameRoom || (a.places().equals(b.places()) && a.floors().equals(b.floors())))
                 && sameWords(a, b, sameRoom && !a.loads().isEmpty());
         return same ? Sameness.SAME : Sameness.UNCLEAR;
+    }
+
+    /** A room with a number, and a corridor, stair or roof. */
+    private boolean roomAndArea(Description a, Description b) {
+        return isRoom(a) && isArea(b) || isRoom(b) && isArea(a);
+    }
+
+    private boolean isRoom(Description d) {
+        return d.hasRoomNumber() && !hasArea(d);
+    }
+
+    private boolean isArea(Description d) {
+        return d.numbers().isEmpty() && hasArea(d);
+    }
+
+    private boolean hasArea(Description d) {
+        return d.places().stream().anyMatch(p -> vocabulary.kindOf(p) == Vocabulary.Kind.AREA);
+    }
+
+    private boolean placesApart(Set<String> a, Set<String> b) {
+        if (a.isEmpty() || b.isEmpty()) return false;
+        for (String x : a) for (String y : b) if (vocabulary.isWithin(x, y) || vocabulary.isWithin(y, x)) return false;
+        return true;
     }
 
     /** What is served cannot be one thing. */

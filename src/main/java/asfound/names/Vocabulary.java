@@ -29,6 +29,7 @@ final class Vocabulary {
         WIDE,
         PART,
         PLACE,
+        AREA,
         DIRECTION,
         DETAIL,
         NOISE,
@@ -39,9 +40,10 @@ final class Vocabulary {
         }
     }
 
-    record Meaning(String name, Kind kind, String wider) {}
+    record Meaning(String name, Kind kind, String wider, String area) {}
 
-    private static final Pattern LINE = Pattern.compile("(\\w+)\\s+([^:\\[<]*)(?:\\[([^]]*)])?\\s*(?:<([^:]*))?:(.*)");
+    private static final Pattern LINE =
+            Pattern.compile("(\\w+)\\s+([^:\\[<]*)(?:\\[([^]]*)])?\\s*(?:<([^:@]*))?(?:@([^:]*))?:(.*)");
     private static final Pattern NOTHING_BUT_KIND = Pattern.compile("(\\w+):(.*)");
     /** Words shorter than this are not searched for slips: too many of them differ by one letter. */
     private static final int LONG_WORD = 6;
@@ -78,17 +80,18 @@ final class Vocabulary {
         Matcher plain = NOTHING_BUT_KIND.matcher(line);
         if (plain.matches()) {
             Kind kind = kind(plain.group(1));
-            add(new Meaning(kind.name(), kind, ""), plain.group(2));
+            add(new Meaning(kind.name(), kind, "", ""), plain.group(2));
             return;
         }
         Matcher m = LINE.matcher(line);
         if (!m.matches()) throw new IllegalStateException("the table of descriptions has a line that is none: " + line);
-        Meaning meaning = new Meaning(
-                m.group(2).strip(),
-                kind(m.group(1)),
-                m.group(4) == null ? "" : m.group(4).strip());
-        add(meaning, m.group(5));
+        Meaning meaning = new Meaning(m.group(2).strip(), kind(m.group(1)), text(m, 4), text(m, 5));
+        add(meaning, m.group(6));
         if (m.group(3) != null) for (String mark : m.group(3).strip().split("\\s+")) mark(mark, meaning);
+    }
+
+    private static String text(Matcher m, int group) {
+        return m.group(group) == null ? "" : m.group(group).strip();
     }
 
     private static Kind kind(String word) {
@@ -114,7 +117,7 @@ final class Vocabulary {
     private void abbreviation(String shortForm, String longForm) {
         String brief = phrase(shortForm), full = phrase(longForm);
         if (brief.isEmpty() || full.isEmpty()) return;
-        Meaning meaning = phrases.computeIfAbsent(full, f -> new Meaning(f, Kind.LOAD, ""));
+        Meaning meaning = phrases.computeIfAbsent(full, f -> new Meaning(f, Kind.LOAD, "", ""));
         byName.putIfAbsent(meaning.name(), meaning);
         phrases.put(brief, meaning);
         longest = Math.max(longest, Math.max(brief.split(" ").length, full.split(" ").length));
