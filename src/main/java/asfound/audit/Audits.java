@@ -41,7 +41,7 @@ public final class Audits {
         List<Finding> findings = Findings.of(drawings, survey, network, verdicts, settings);
         stages.at("what to trace next", 0, 0);
         return new Audit(
-                set,
+                new RecordSet(set.name(), set.root(), settings, set.sources(), read.lacking()),
                 read.inputs(),
                 drawings,
                 survey,

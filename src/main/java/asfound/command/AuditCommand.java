@@ -2,13 +2,21 @@ package asfound.command;
 
 import asfound.audit.Audit;
 import asfound.audit.Audits;
+import asfound.finding.Accepted;
 import asfound.finding.Severity;
 import asfound.recordset.Limits;
+import asfound.recordset.RecordSet;
 import asfound.recordset.RecordSets;
 import asfound.report.Reports;
 import asfound.report.folder.OutputFolder;
+import asfound.report.terminal.Progress;
+import asfound.report.terminal.Summary;
+import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -23,6 +31,9 @@ import picocli.CommandLine.Spec;
         footerHeading = "%nExample:%n",
         footer = "  asfound audit fixtures/kestrel-wharf --out kestrel-report --fail-on danger")
 final class AuditCommand implements Callable<Integer> {
+
+    private static final int DONE = 0;
+    private static final int MET = 1;
 
     @Spec
     private CommandSpec spec;
@@ -41,18 +52,28 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Progress progress = Progress.onTerminal(spec.commandLine().getErr());
-        var set = RecordSets.open(folder, Limits.usual());
-        OutputFolder output = OutputFolder.at(out != null ? out : Path.of("reports", set.name()), folder);
-        Audit audit = Audits.of(set, Limits.usual(), progress);
-        output.write(stage -> Reports.write(audit, stage, progress));
-        progress.done();
-        spec.commandLine().getOut().print(Summary.of(audit, output.path()));
-        return failOn != null && isMet(audit) ? 1 : 0;
+        try (Progress progress = Progress.on(spec.commandLine().getErr())) {
+            RecordSet set = RecordSets.open(folder, Limits.usual());
+            Path report = out != null ? out : Path.of("reports", set.name());
+            OutputFolder output = OutputFolder.at(report, folder);
+            Audit audit = Audits.of(set, Limits.usual(), progress::at);
+            List<String> notes = new ArrayList<>();
+            OutputFolder.Written written = output.write(stage -> notes.addAll(Reports.write(audit, stage, progress::at)));
+            written.kept().forEach(kept -> notes.add("An earlier report had been changed by hand; it is kept in " + kept));
+            progress.close();
+            PrintWriter screen = spec.commandLine().getOut();
+            Summary.of(audit, report.toString(), notes, Streams.charset()).forEach(screen::println);
+            return failOn != null && isMet(audit) ? MET : DONE;
+        }
     }
 
-    /** Accepted findings count as well: accepting keeps a finding quiet, it does not make it untrue. */
+    /** An accepted danger stays a danger; other accepted findings are quiet. */
     private boolean isMet(Audit audit) {
-        return audit.findings().stream().anyMatch(f -> f.severity().compareTo(failOn) <= 0);
+        return Stream.concat(
+                        audit.findings().stream(),
+                        audit.accepted().stream()
+                                .map(Accepted::finding)
+                                .filter(f -> f.severity() == Severity.DANGER))
+                .anyMatch(f -> f.severity().compareTo(failOn) <= 0);
     }
 }

@@ -2,10 +2,8 @@ package asfound.command;
 
 import asfound.recordset.NothingToDoException;
 import java.io.PrintWriter;
-import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
+import java.util.logging.LogManager;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -46,7 +44,9 @@ public final class Main implements Runnable {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(run(utf8(System.out), utf8(System.err), args));
+        LogManager.getLogManager().reset(); // libraries say nothing on our streams; what matters to the user is a problem
+        System.setProperty("java.awt.headless", "true");
+        System.exit(run(Streams.out(), Streams.err(), args));
     }
 
     /** Runs one command and gives its exit status; writes results to {@code out} and everything else to {@code err}. */
@@ -64,7 +64,7 @@ public final class Main implements Runnable {
 
     /** Every command, in the order of the job. */
     private static List<Object> commands() {
-        return List.of();
+        return List.of(new AuditCommand());
     }
 
     @Override
@@ -92,14 +92,6 @@ public final class Main implements Runnable {
 
     private static String oneLine(String message) {
         return message.strip().replaceAll("\\s*\\R\\s*", " ").replaceAll("\\p{Cntrl}", "?");
-    }
-
-    private static PrintWriter utf8(java.io.PrintStream stream) {
-        Charset charset = Optional.ofNullable(System.getProperty("stdout.encoding"))
-                .filter(Charset::isSupported)
-                .map(Charset::forName)
-                .orElse(StandardCharsets.UTF_8);
-        return new PrintWriter(stream, false, charset);
     }
 
     /** The version written into the jar's manifest by the build. */
