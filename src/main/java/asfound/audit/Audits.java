@@ -26,7 +26,7 @@ public final class Audits {
      *
      * @throws NothingToDoException where neither a drawing nor an observation could be read
      */
-    public static Audit of(RecordSet set, Limits limits, Stages stages) {
+    public static Audit of(RecordSet set, Limits limits, Stages stages) throws NothingToDoException {
         Settings settings = set.settings();
         Readings read = Readings.of(set, limits, stages);
         read.demandSomething();

@@ -72,10 +72,11 @@ final class Readings {
     }
 
     /** @throws NothingToDoException where there is neither a drawing nor an observation to compare */
-    void demandSomething() {
+    void demandSomething() throws NothingToDoException {
         if (directories.isEmpty() && feeders.isEmpty() && equipment.isEmpty() && survey.isEmpty())
             throw new NothingToDoException("No drawing and no survey could be read in " + set.root() + " ("
-                    + set.sources().size() + " files). Put panel schedules in drawings/, one-line exports in one-line/ and"
+                    + set.sources().size()
+                    + " files). Put panel schedules in drawings/, one-line exports in one-line/ and"
                     + " survey tables in survey/; 'asfound read FILE' tells what is wrong with one file.");
     }
 
@@ -89,11 +90,13 @@ final class Readings {
         List<Problem> lacking = new ArrayList<>(set.problems());
         if (directories.isEmpty() && feeders.isEmpty() && equipment.isEmpty())
             lacking.add(new Problem(
-                    Place.file("."), "No drawing could be read: nothing can be compared with the survey.",
+                    Place.file("."),
+                    "No drawing could be read: nothing can be compared with the survey.",
                     "Add panel schedules (PDF, XLSX, CSV) or a one-line export (CSV)."));
         if (survey.isEmpty())
             lacking.add(new Problem(
-                    Place.file("."), "No survey could be read: nothing is traced, so nothing can agree.",
+                    Place.file("."),
+                    "No survey could be read: nothing is traced, so nothing can agree.",
                     "Add the survey as a CSV with the columns panel, circuit and found."));
         return lacking;
     }

@@ -41,7 +41,10 @@ final class AuditCommand implements Callable<Integer> {
     @Parameters(paramLabel = "<record set>", description = "the folder with drawings/, one-line/ and survey/")
     private Path folder;
 
-    @Option(names = "--out", paramLabel = "DIR", description = "where the report goes (default: reports/<record set's name>)")
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "where the report goes (default: reports/<record set's name>)")
     private Path out;
 
     @Option(
@@ -58,8 +61,10 @@ final class AuditCommand implements Callable<Integer> {
             OutputFolder output = OutputFolder.at(report, folder);
             Audit audit = Audits.of(set, Limits.usual(), progress::at);
             List<String> notes = new ArrayList<>();
-            OutputFolder.Written written = output.write(stage -> notes.addAll(Reports.write(audit, stage, progress::at)));
-            written.kept().forEach(kept -> notes.add("An earlier report had been changed by hand; it is kept in " + kept));
+            OutputFolder.Written written =
+                    output.write(stage -> notes.addAll(Reports.write(audit, stage, progress::at)));
+            written.kept()
+                    .forEach(kept -> notes.add("An earlier report had been changed by hand; it is kept in " + kept));
             progress.close();
             PrintWriter screen = spec.commandLine().getOut();
             Summary.of(audit, report.toString(), notes, Streams.charset()).forEach(screen::println);
@@ -71,9 +76,7 @@ final class AuditCommand implements Callable<Integer> {
     private boolean isMet(Audit audit) {
         return Stream.concat(
                         audit.findings().stream(),
-                        audit.accepted().stream()
-                                .map(Accepted::finding)
-                                .filter(f -> f.severity() == Severity.DANGER))
+                        audit.accepted().stream().map(Accepted::finding).filter(f -> f.severity() == Severity.DANGER))
                 .anyMatch(f -> f.severity().compareTo(failOn) <= 0);
     }
 }

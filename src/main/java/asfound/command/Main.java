@@ -44,7 +44,8 @@ public final class Main implements Runnable {
     private Main() {}
 
     public static void main(String[] args) {
-        LogManager.getLogManager().reset(); // libraries say nothing on our streams; what matters to the user is a problem
+        LogManager.getLogManager()
+                .reset(); // libraries say nothing on our streams; what matters to the user is a problem
         System.setProperty("java.awt.headless", "true");
         System.exit(run(Streams.out(), Streams.err(), args));
     }
@@ -74,8 +75,9 @@ public final class Main implements Runnable {
 
     private static int misused(ParameterException e, String[] args) {
         CommandLine line = e.getCommandLine();
-        line.getErr().println(oneLine(e.getMessage()) + " See 'asfound "
-                + (line.getParent() == null ? "" : line.getCommandName() + " ") + "--help'.");
+        line.getErr()
+                .println(oneLine(e.getMessage()) + " See 'asfound "
+                        + (line.getParent() == null ? "" : line.getCommandName() + " ") + "--help'.");
         return NOTHING_DONE;
     }
 
@@ -83,8 +85,9 @@ public final class Main implements Runnable {
         if (e instanceof NothingToDoException) {
             line.getErr().println(oneLine(e.getMessage()));
         } else {
-            line.getErr().println("asfound stopped on a fault of its own: " + oneLine(String.valueOf(e))
-                    + " Earlier reports are untouched; please report it with the command and this trace:");
+            line.getErr()
+                    .println("asfound stopped on a fault of its own: " + oneLine(String.valueOf(e))
+                            + " Earlier reports are untouched; please report it with the command and this trace:");
             e.printStackTrace(line.getErr());
         }
         return NOTHING_DONE;

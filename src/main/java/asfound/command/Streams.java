@@ -20,8 +20,13 @@ final class Streams {
 
     /** What standard output can show. */
     static Charset charset() {
-        String name = System.console() == null ? "" : System.getProperty("stdout.encoding", System.getProperty("native.encoding", ""));
-        return Charset.isSupported(name.isEmpty() ? "-" : name) ? Charset.forName(name) : StandardCharsets.UTF_8;
+        if (System.console() == null) return StandardCharsets.UTF_8;
+        String name = System.getProperty("stdout.encoding", System.getProperty("native.encoding", "UTF-8"));
+        try {
+            return Charset.forName(name);
+        } catch (IllegalArgumentException e) {
+            return StandardCharsets.UTF_8;
+        }
     }
 
     private static PrintWriter writer(PrintStream stream) {
