@@ -1,5 +1,15 @@
 package asfound.finding;
 
+import asfound.finding.Comparison.Answer;
+import asfound.model.EquipmentKind;
+import asfound.network.Connection;
+import asfound.network.Device;
+import asfound.network.Served;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.List;
 
 /**
@@ -13,18 +23,89 @@ public record DuplicateFeed(Event event) implements Finding {
             "One thing was traced to two or more devices, with no tie or transfer switch to explain it.",
             "Opening the drawn device alone leaves the equipment live through the other.",
             "Isolate by all of the devices named, until one is taken off; draw both, and have an engineer look at how two supplies came to be joined.",
-            List.of(
-                    "29 CFR 1910.333(b)(2)(ii) and 1910.147(d): isolate from every source",
-                    "NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags"),
+            List.of("29 CFR 1910.333(b)(2)(ii) and 1910.147(d): isolate from every source", "NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags"),
             new Guide.Example(
-                    List.of("MDP/7 PANEL LP-1", "MDP/9 SPARE"), List.of("MDP/7 feeds LP-1", "MDP/9 feeds LP-1")),
+                    List.of("MDP/7 PANEL LP-1", "MDP/9 SPARE"),
+                    List.of("MDP/7 feeds LP-1", "MDP/9 feeds LP-1")),
             new Guide.NearMiss(
                     "Two poles of one device are one feed.",
                     new Guide.Example(
-                            List.of("MDP/7-9-11 PANEL LP-1"), List.of("MDP/7 feeds LP-1", "MDP/9 feeds LP-1"))));
+                            List.of("MDP/7-9-11 PANEL LP-1"),
+                            List.of("MDP/7 feeds LP-1", "MDP/9 feeds LP-1"))));
+
+    static final Rule RULE = new Rule(GUIDE, DuplicateFeed::find);
 
     @Override
     public Guide guide() {
         return GUIDE;
+    }
+
+    private static List<DuplicateFeed> find(Facts facts) {
+        List<DuplicateFeed> found = new ArrayList<>();
+        Set<String> told = new HashSet<>();
+        for (Comparison c : facts.open()) {
+            for (Served thing : c.seen()) {
+                if (c.backfed() || !isOneThing(facts, thing) || !told.add(thing.inWords())) continue;
+                List<Comparison> feeding = feeding(facts, thing);
+                if (separate(feeding) > 1) found.add(of(facts, thing, feeding));
+            }
+        }
+        return found;
+    }
+
+    /** Equipment under its own name, or a load with a tag of its own; a transfer switch or source has several by design. */
+    private static boolean isOneThing(Facts facts, Served thing) {
+        if (thing.equipment().isEmpty()) return Tags.isOne(thing.text());
+        EquipmentKind kind = facts.kindOf(thing.equipment().get());
+        return kind != EquipmentKind.TRANSFER_SWITCH && !kind.isSource();
+    }
+
+    /** Devices traced to it, but for those of a tie, and those in series behind another of them. */
+    private static List<Comparison> feeding(Facts facts, Served thing) {
+        Set<Device> ties = thing.equipment().stream()
+                .flatMap(e -> facts.index().touching(e).stream())
+                .filter(connection -> connection.flow() == Connection.Flow.TIE)
+                .flatMap(connection -> connection.devices().stream())
+                .collect(Collectors.toSet());
+        return facts.index().tracedTo(thing).stream()
+                .filter(c -> c.answer() == Answer.AGREES || facts.isOpen(c))
+                .filter(c -> !ties.contains(c.device()))
+                .filter(c -> !facts.through().passes(c.panel()))
+                .toList();
+    }
+
+    /** How many feeds they are: poles on consecutive positions of one side, all of them undrawn, are one device. */
+    private static int separate(List<Comparison> feeding) {
+        int feeds = 0;
+        for (Comparison c : feeding) {
+            boolean furtherPole = feeding.stream().anyMatch(o -> isNextPole(o, c));
+            if (!furtherPole) feeds++;
+        }
+        return feeds;
+    }
+
+    private static boolean isNextPole(Comparison pole, Comparison next) {
+        return pole.panel().equals(next.panel())
+                && pole.drawn().isEmpty() == next.drawn().isEmpty()
+                && Comparisons.isNumber(pole.device().key())
+                && Comparisons.isNumber(next.device().key())
+                && Displacement.position(next) == Displacement.position(pole) + 2;
+    }
+
+    private static DuplicateFeed of(Facts facts, Served thing, List<Comparison> feeding) {
+        List<Comparison> undrawnFirst = Stream.concat(
+                        feeding.stream().filter(facts::isOpen), feeding.stream().filter(c -> !facts.isOpen(c)))
+                .toList();
+        String labels =
+                Words.list(feeding.stream().map(c -> c.device().label()).toList());
+        String message = thing.inWords() + " was traced to " + labels
+                + ", with no tie or transfer switch to explain it: opening one leaves it live through the other.";
+        String correction = "Draw " + thing.inWords() + " at each of " + labels + " until one feed is taken off.";
+        return new DuplicateFeed(Events.at(facts, undrawnFirst)
+                .severity(Severity.DANGER)
+                .says(message, correction)
+                .corrections(Redraw.corrections(
+                        facts, feeding.stream().filter(facts::isOpen).toList(), correction))
+                .build());
     }
 }

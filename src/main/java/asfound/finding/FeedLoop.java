@@ -1,5 +1,16 @@
 package asfound.finding;
 
+import asfound.finding.Comparison.Answer;
+import asfound.model.EquipmentKind;
+import asfound.network.Connection;
+import java.util.ArrayList;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jgrapht.Graph;
+import org.jgrapht.alg.connectivity.KosarajuStrongConnectivityInspector;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.SimpleDirectedGraph;
 import java.util.List;
 
 /**
@@ -22,8 +33,76 @@ public record FeedLoop(Event event) implements Finding {
                             List.of("MDP/7 PANEL LP-1", "LP-1/2 PANEL LP-2", "LP-2/4 PANEL LP-3"),
                             List.of("MDP/7 feeds LP-1", "LP-1/2 feeds LP-2", "LP-2/4 feeds LP-3"))));
 
+    static final Rule RULE = new Rule(GUIDE, FeedLoop::find);
+
     @Override
     public Guide guide() {
         return GUIDE;
+    }
+
+    private static List<FeedLoop> find(Facts facts) {
+        Graph<String, DefaultEdge> feeds = new SimpleDirectedGraph<>(DefaultEdge.class);
+        List<Comparison> devices = facts.comparisons().stream()
+                .filter(c -> c.answer() == Answer.AGREES || facts.isOpen(c))
+                .filter(c -> ends(facts, c).findAny().isPresent())
+                .toList();
+        List<FeedLoop> found = new ArrayList<>();
+        for (Comparison c : devices) {
+            if (facts.isOpen(c) && ends(facts, c).anyMatch(e -> e[0].equals(e[1]))) found.add(of(facts, List.of(c)));
+            ends(facts, c).filter(e -> !e[0].equals(e[1])).forEach(e -> {
+                feeds.addVertex(e[0]);
+                feeds.addVertex(e[1]);
+                feeds.addEdge(e[0], e[1]);
+            });
+        }
+        for (Set<String> ring : new KosarajuStrongConnectivityInspector<>(feeds).stronglyConnectedSets()) {
+            if (ring.size() < 2) continue;
+            List<Comparison> inside = devices.stream()
+                    .filter(c -> ends(facts, c).anyMatch(e -> ring.contains(e[0]) && ring.contains(e[1])))
+                    .toList();
+            if (inside.stream().anyMatch(facts::isOpen)) found.add(of(facts, inside));
+        }
+        return found;
+    }
+
+    /** From and to of each feed that a device was traced to make; none where a tie, transfer switch or source explains it. */
+    private static Stream<String[]> ends(Facts facts, Comparison c) {
+        return c.seen().stream()
+                .flatMap(s -> s.equipment().stream())
+                .map(far -> c.backfed() ? new String[] {far, c.panel()} : new String[] {c.panel(), far})
+                .filter(e -> !mayJoin(facts, e[0]) && !mayJoin(facts, e[1]))
+                .filter(e -> facts.index().touching(e[1]).stream()
+                        .noneMatch(t -> t.flow() == Connection.Flow.TIE
+                                && t.devices().contains(c.device())));
+    }
+
+    private static boolean mayJoin(Facts facts, String equipment) {
+        EquipmentKind kind = facts.kindOf(equipment);
+        return kind == EquipmentKind.TRANSFER_SWITCH || kind.isSource();
+    }
+
+    private static FeedLoop of(Facts facts, List<Comparison> inside) {
+        List<Comparison> openFirst = Stream.concat(
+                        inside.stream().filter(facts::isOpen), inside.stream().filter(c -> !facts.isOpen(c)))
+                .toList();
+        String labels =
+                Words.list(inside.stream().map(c -> c.device().label()).toList());
+        String message = labels + " were traced into a ring with no tie or transfer switch in it: "
+                + inside.stream()
+                        .map(c -> c.device().label() + " " + c.seenInWords())
+                        .collect(Collectors.joining("; "))
+                + ".";
+        String correction = "Draw the ring as traced at "
+                + Words.list(inside.stream()
+                        .filter(facts::isOpen)
+                        .map(c -> c.device().label())
+                        .toList())
+                + " until it is opened for good.";
+        return new FeedLoop(Events.at(facts, openFirst)
+                .severity(Severity.DANGER)
+                .says(message, correction)
+                .corrections(Redraw.corrections(
+                        facts, inside.stream().filter(facts::isOpen).toList(), correction))
+                .build());
     }
 }

@@ -1,0 +1,71 @@
+package asfound.finding;
+
+import asfound.finding.Correction.Field;
+import asfound.model.Directory;
+import asfound.model.OneLine;
+import asfound.model.Place;
+import asfound.model.Stated;
+import asfound.network.Connection;
+import asfound.network.Device;
+import asfound.network.Standing;
+import java.util.List;
+
+/** What the drawings of an equipment itself name as its supply: its directory's header, its row in the equipment list. */
+final class SupplyNotes {
+
+    private final Facts facts;
+    private final String equipment;
+    private final String why;
+
+    SupplyNotes(Facts facts, String equipment, String why) {
+        this.facts = facts;
+        this.equipment = equipment;
+        this.why = why;
+    }
+
+    void corrections(List<Correction> to) {
+        for (Directory d : facts.index().paper().directories(equipment))
+            note(d.header().fedFrom(), d.place(), to);
+        for (OneLine.Listed row : facts.index().paper().listed(equipment)) note(row.fedFrom(), row.place(), to);
+    }
+
+    /** Rewritten only where the supply that it names was traced to feed something else or nothing. */
+    private void note(Stated<String> fedFrom, Place row, List<Correction> to) {
+        if (fedFrom.isBlank()) return;
+        List<Connection> named = facts.index().into(equipment).stream()
+                .filter(c -> c.drawn() && isNamedBy(c, fedFrom, row))
+                .toList();
+        boolean stands = named.isEmpty() || named.stream().anyMatch(c -> c.standing() != Standing.CONTRADICTED);
+        if (stands) return;
+        String should = traced();
+        if (!should.equals(fedFrom.raw().strip()))
+            to.add(new Correction(
+                    fedFrom.place().orElse(row), equipment, "", Field.FED_FROM, fedFrom.raw().strip(), should, why));
+    }
+
+    private static boolean isNamedBy(Connection c, Stated<String> fedFrom, Place row) {
+        return c.drawings().contains(row)
+                || fedFrom.place().filter(p -> c.drawings().contains(p)).isPresent();
+    }
+
+    /** The supply that was traced: {@code MDP CKT 9}; blank where none was, for it is to be found out. */
+    private String traced() {
+        return facts.index().into(equipment).stream()
+                .filter(c -> c.standing().isTraced() && c.flow() != Connection.Flow.TIE)
+                .findFirst()
+                .map(SupplyNotes::inWords)
+                .orElse("");
+    }
+
+    static String inWords(Connection c) {
+        return c.devices().stream()
+                .filter(d -> d.in().equals(c.from()))
+                .findFirst()
+                .map(SupplyNotes::inWords)
+                .orElse(c.from());
+    }
+
+    private static String inWords(Device d) {
+        return d.in() + (Comparisons.isNumber(d.key()) ? " CKT " + d.key() : d.key().isEmpty() ? "" : " CB " + d.key());
+    }
+}
