@@ -27,12 +27,27 @@ final class Differences {
 
     static List<Difference> of(Facts facts, PhaseOrder order, Comparison c) {
         List<Difference> all = new ArrayList<>();
-        number(Drawn.ratings(c), Seen.of(c, Field.RATING, o -> o.ratingA().value().map(Objects::toString)), " A")
-                .ifPresent(all::add);
-        number(Drawn.poles(c), Seen.of(c, Field.POLES, Differences::poles), "-pole").ifPresent(all::add);
+        number(Drawn.ratings(c), rating(c), " A", false).ifPresent(all::add);
+        number(Drawn.poles(c), polesSeen(c), "-pole", false).ifPresent(all::add);
         voltage(facts, c).ifPresent(all::add);
         phase(order, c).ifPresent(all::add);
         return all;
+    }
+
+    /** Rating and poles that differ from what some drawing states, though another may state what was seen. */
+    static List<Difference> againstAnyDrawing(Comparison c) {
+        List<Difference> all = new ArrayList<>();
+        number(Drawn.ratings(c), rating(c), " A", true).ifPresent(all::add);
+        number(Drawn.poles(c), polesSeen(c), "-pole", true).ifPresent(all::add);
+        return all;
+    }
+
+    private static Seen rating(Comparison c) {
+        return Seen.of(c, Field.RATING, o -> o.ratingA().value().map(Objects::toString));
+    }
+
+    private static Seen polesSeen(Comparison c) {
+        return Seen.of(c, Field.POLES, Differences::poles);
     }
 
     /** Poles as stated; where they are not, as many as the positions that the surveyor names. */
@@ -45,10 +60,11 @@ final class Differences {
                 .map(Objects::toString);
     }
 
-    private static Optional<Difference> number(List<Drawn<Integer>> drawn, Seen seen, String unit) {
-        if (drawn.isEmpty() || seen.values().size() != 1) return Optional.empty();
+    private static Optional<Difference> number(List<Drawn<Integer>> all, Seen seen, String unit, boolean anyDrawing) {
+        if (all.isEmpty() || seen.values().size() != 1) return Optional.empty();
         int value = Integer.parseInt(seen.values().get(0));
-        if (drawn.stream().anyMatch(d -> d.value() == value)) return Optional.empty();
+        List<Drawn<Integer>> drawn = all.stream().filter(d -> d.value() != value).toList();
+        if (drawn.isEmpty() || (!anyDrawing && drawn.size() < all.size())) return Optional.empty();
         String states = drawn.stream().map(d -> d.value() + unit).distinct().collect(Collectors.joining(", "));
         return Optional.of(new Difference(
                 seen.what(), states, value + unit, drawn.stream().map(Drawn::showing).toList(), seen.observations()));

@@ -1,12 +1,15 @@
 package asfound.finding;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * Two drawings name different supplies, ratings, poles or voltages for one thing. Schedule against one-line, a
  * header against the entry that feeds it, or two drawings of one panel.
+ *
+ * @param ofSupply on what feeds what, rather than on a value
  */
-public record DrawingsDisagree(Event event) implements Finding {
+public record DrawingsDisagree(Event event, boolean ofSupply) implements Finding {
 
     static final Guide GUIDE = new Guide(
             "drawings-disagree",
@@ -23,10 +26,22 @@ public record DrawingsDisagree(Event event) implements Finding {
                             List.of("LP-1 panel fed from MDP-7", "MDP/7 -> LP-1 100A", "MDP/7 100A PANEL LP-1"),
                             List.of())));
 
-    static final Rule RULE = new Rule(GUIDE, facts -> List.of());
+    static final Rule RULE = new Rule(GUIDE, DrawingsDisagree::find);
 
     @Override
     public Guide guide() {
         return GUIDE;
+    }
+
+    @Override
+    public boolean explainsFeeds() {
+        return ofSupply;
+    }
+
+    private static List<DrawingsDisagree> find(Facts facts) {
+        List<DrawingsDisagree> found = new ArrayList<>();
+        for (Event e : new SupplyDisputes(facts).events()) found.add(new DrawingsDisagree(e, true));
+        for (Event e : new ValueDisputes(facts).events()) found.add(new DrawingsDisagree(e, false));
+        return found;
     }
 }

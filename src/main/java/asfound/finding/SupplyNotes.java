@@ -9,6 +9,7 @@ import asfound.network.Connection;
 import asfound.network.Device;
 import asfound.network.Standing;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** What the drawings of an equipment itself name as its supply: its directory's header, its row in the equipment list. */
 final class SupplyNotes {
@@ -23,19 +24,29 @@ final class SupplyNotes {
         this.why = why;
     }
 
+    /** Rewrites those whose supply was traced to feed something else or nothing. */
     void corrections(List<Correction> to) {
-        for (Directory d : facts.index().paper().directories(equipment))
-            note(d.header().fedFrom(), d.place(), to);
-        for (OneLine.Listed row : facts.index().paper().listed(equipment)) note(row.fedFrom(), row.place(), to);
+        all(c -> c.standing() != Standing.CONTRADICTED, to);
     }
 
-    /** Rewritten only where the supply that it names was traced to feed something else or nothing. */
-    private void note(Stated<String> fedFrom, Place row, List<Correction> to) {
+    /** Where drawings name alternatives and one of them was traced, every other is wrong. */
+    void alternatives(List<Correction> to) {
+        all(c -> c.standing() == Standing.CONFIRMED, to);
+    }
+
+    private void all(Predicate<Connection> stands, List<Correction> to) {
+        for (Directory d : facts.index().paper().directories(equipment))
+            note(d.header().fedFrom(), d.place(), stands, to);
+        for (OneLine.Listed row : facts.index().paper().listed(equipment))
+            note(row.fedFrom(), row.place(), stands, to);
+    }
+
+    private void note(Stated<String> fedFrom, Place row, Predicate<Connection> holds, List<Correction> to) {
         if (fedFrom.isBlank()) return;
         List<Connection> named = facts.index().into(equipment).stream()
                 .filter(c -> c.drawn() && isNamedBy(c, fedFrom, row))
                 .toList();
-        boolean stands = named.isEmpty() || named.stream().anyMatch(c -> c.standing() != Standing.CONTRADICTED);
+        boolean stands = named.isEmpty() || named.stream().anyMatch(holds);
         if (stands) return;
         String should = traced();
         if (!should.equals(fedFrom.raw().strip()))

@@ -68,7 +68,8 @@ final class Through {
         return met;
     }
 
-    private boolean passes(String equipment) {
+    /** Supply merely passes through it: a transformer or a disconnect. */
+    boolean passes(String equipment) {
         EquipmentKind kind = kinds.get(equipment);
         return kind == EquipmentKind.TRANSFORMER || kind == EquipmentKind.DISCONNECT;
     }
