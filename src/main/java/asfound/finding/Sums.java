@@ -112,6 +112,12 @@ final class Sums {
         return String.format(Locale.ROOT, "%." + decimals(stated) + "f", value / unit(stated));
     }
 
+    /** The same sum with another figure, written in the same unit. */
+    static Stated<Double> read(Stated<Double> stated, String figure) {
+        return Stated.of(
+                Double.parseDouble(figure) * unit(stated), figure, stated.place().orElse(null));
+    }
+
     private static int decimals(Stated<Double> stated) {
         String digits = figure(stated);
         return digits.contains(".") ? digits.length() - digits.indexOf('.') - 1 : 0;
