@@ -9,8 +9,10 @@ import asfound.network.DeviceRecord;
 import asfound.network.Equipment;
 import asfound.recordset.Source;
 import asfound.report.picture.Picture;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -47,7 +49,7 @@ public final class Words {
     }
 
     public static String foundPoints(Verdict v) {
-        return v.foundPoints().map(Words::devices).orElse("not known: its supply was not traced");
+        return v.foundPoints().map(Words::devices).orElse("not known");
     }
 
     /** Labels of the drawn points, one to a line, for the picture; null where there is no verdict. */
@@ -146,8 +148,11 @@ public final class Words {
                 : "none";
     }
 
-    public static String places(List<Place> places) {
-        return places.stream().map(Place::inWords).distinct().collect(Collectors.joining("; "));
+    /** One place for each page or row: entries of one page lead to one page. */
+    public static List<Place> places(List<Place> places) {
+        Map<String, Place> byWords = new LinkedHashMap<>();
+        places.forEach(p -> byWords.putIfAbsent(p.inWords(), p));
+        return List.copyOf(byWords.values());
     }
 
     public static String orDash(String text) {

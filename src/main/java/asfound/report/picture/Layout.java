@@ -35,7 +35,7 @@ import org.eclipse.elk.graph.util.ElkGraphUtil;
 final class Layout {
 
     /** Room for a device and its label, and for a mark and its word, at either end of every wire. */
-    private static final double DEVICE_ROOM = 80, MARK_ROOM = 80;
+    private static final double DEVICE_ROOM = 102, MARK_ROOM = 70;
 
     private final Map<String, ElkNode> nodes = new LinkedHashMap<>();
     private final Map<String, ElkPort> ports = new HashMap<>();
@@ -193,17 +193,39 @@ final class Layout {
         taps.putIfAbsent(d.label() + "\n" + end, new Picture.Tap(d, label, open, arriving, x, end.y()));
     }
 
-    /** The mark stands on the wire's last level stretch, which it shares with no other. */
     private static Picture.Wire wire(Graph.Edge e, List<Point> path) {
-        double x = 0, y = 0;
-        if (!path.isEmpty()) {
-            Point end = path.get(path.size() - 1);
-            Point before = path.size() > 1 ? path.get(path.size() - 2) : end;
-            boolean deviceThere = e.atTo().isPresent();
-            x = Math.max(before.x() + 8, end.x() - (deviceThere ? 92 : 44));
-            y = end.y();
-        }
+        Point mark = mark(path, e.atTo().isPresent() ? 82 : 44);
         return new Picture.Wire(
-                path, e.standing(), e.normallyOpen(), e.from(), e.to(), e.words(), e.count(), e.marked(), x, y);
+                path,
+                e.standing(),
+                e.normallyOpen(),
+                e.from(),
+                e.to(),
+                e.words(),
+                e.count(),
+                e.marked(),
+                mark.x(),
+                mark.y());
+    }
+
+    /**
+     * The mark stands on the wire's last level stretch, which it shares with no other; where that is too short for the
+     * mark and what else stands there, in the middle of the longest.
+     */
+    private static Point mark(List<Point> path, double beforeEnd) {
+        if (path.size() < 2) return new Point(0, 0);
+        Point end = path.get(path.size() - 1), before = path.get(path.size() - 2);
+        if (end.x() - before.x() >= beforeEnd + 18) return new Point(end.x() - beforeEnd, end.y());
+        Point middle = end;
+        double longest = -1;
+        for (int i = 1; i < path.size(); i++) {
+            Point a = path.get(i - 1), b = path.get(i);
+            double length = Math.abs(b.x() - a.x());
+            if (length > longest) {
+                longest = length;
+                middle = new Point((a.x() + b.x()) / 2, a.y());
+            }
+        }
+        return middle;
     }
 }
