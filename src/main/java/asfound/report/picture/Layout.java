@@ -35,7 +35,7 @@ import org.eclipse.elk.graph.util.ElkGraphUtil;
 final class Layout {
 
     /** Room for a device and its label, and for a mark and its word, at either end of every wire. */
-    private static final double DEVICE_ROOM = 102, MARK_ROOM = 70;
+    private static final double DEVICE_ROOM = 84, MARK_ROOM = 76;
 
     private final Map<String, ElkNode> nodes = new LinkedHashMap<>();
     private final Map<String, ElkPort> ports = new HashMap<>();
@@ -188,13 +188,15 @@ final class Layout {
     }
 
     private void tap(Device d, ElkNode at, Point end, boolean arriving, boolean open, Map<String, Picture.Tap> taps) {
-        String label = at.getIdentifier().endsWith(" " + d.in()) ? labels.apply(d) : d.in() + "/" + labels.apply(d);
+        // Where a wire arrives its mark stands too, and there is no room for a rating.
+        String words = arriving ? d.key() : labels.apply(d);
+        String label = at.getIdentifier().endsWith(" " + d.in()) ? words : d.in() + "/" + words;
         double x = end.x() + (arriving ? -18 : 18);
         taps.putIfAbsent(d.label() + "\n" + end, new Picture.Tap(d, label, open, arriving, x, end.y()));
     }
 
     private static Picture.Wire wire(Graph.Edge e, List<Point> path) {
-        Point mark = mark(path, e.atTo().isPresent() ? 82 : 44);
+        Point mark = mark(path, e.atTo().isPresent() ? 60 : 44);
         return new Picture.Wire(
                 path,
                 e.standing(),

@@ -35,7 +35,7 @@
     choice.value = plate.id.slice("plate-".length);
     scale = 1;
     const whole = fitting();
-    zoom(whole > 0.7 ? whole : 1);
+    zoom(whole > 0.65 ? whole : 1);
     frame().scrollLeft = 0;
     frame().scrollTop = 0;
   }

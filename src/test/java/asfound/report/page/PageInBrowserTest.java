@@ -2,11 +2,22 @@ package asfound.report.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import asfound.finding.Finding;
+import asfound.finding.Severity;
+import asfound.finding.VagueEntry;
+import asfound.isolation.Verdict;
+import asfound.model.EquipmentKind;
+import asfound.sample.AuditSketch;
 import asfound.sample.BrackenMill;
 import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -190,6 +201,70 @@ class PageInBrowserTest {
         assertThat(visibleWithin(844, By.cssSelector(".which"))).isTrue();
         assertThat(find(".which").getText()).isEqualTo("HP-1 LP-1A LP-1B LP-4");
         assertThat(number("return document.documentElement.scrollWidth")).isEqualTo(390);
+    }
+
+    @Test
+    void names_without_end_do_not_spill_over_a_phone() throws Exception {
+        String name = "DISTRIBUTION".repeat(40);
+        Path file = folder.resolve("long.html");
+        PageWriter.write(
+                new AuditSketch(name)
+                        .equipment(EquipmentKind.PANEL, name)
+                        .verdict(name, Verdict.Standing.FAILS, name + "/1", name + "/2", name, name + " fails.")
+                        .finding(VagueEntry::new, Severity.NOTICE, name + "/1", name, name, name)
+                        .build(),
+                file);
+        browser.size(390, 844);
+        browser.driver.get(file.toUri().toString());
+
+        assertThat(number("return document.documentElement.scrollWidth")).isEqualTo(390);
+    }
+
+    @Test
+    void without_its_script_the_page_still_says_everything() {
+        browser.driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+        try {
+            browser.driver.navigate().refresh();
+            assertThat(find("#search").isDisplayed())
+                    .as("nothing is offered that does nothing")
+                    .isFalse();
+            find("#fails .cases a").click();
+            assertThat(browser.driver.getCurrentUrl()).endsWith("#eq-HP-1");
+            assertThat(find("#eq-HP-1").getText()).contains("Still live from PV-1");
+            assertThat(find(".picture").isDisplayed()).isTrue();
+        } finally {
+            browser.driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
+        }
+    }
+
+    @Test
+    void on_paper_stand_the_verdicts_the_cautions_and_every_finding() throws Exception {
+        String paper = printed();
+
+        assertThat(paper)
+                .contains("4 of 12 pieces of equipment must", "Test for absence of voltage", "feeds HP-1 through");
+        for (Finding f : BrackenMill.audit().findings())
+            assertThat(paper).contains(f.message().substring(0, 20));
+        assertThat(paper).contains("are not printed here").doesNotContain("Find equipment");
+    }
+
+    @Test
+    void an_equipments_open_sheet_is_printed_alone_with_its_cautions() throws Exception {
+        choose("eq-LP-1A");
+
+        assertThat(printed())
+                .startsWith("LP-1A")
+                .contains("Drawn to open", "Test for absence of voltage", "never means")
+                .doesNotContain("Findings 6");
+    }
+
+    private static String printed() throws Exception {
+        Object data = browser.driver
+                .executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true))
+                .get("data");
+        try (PDDocument pdf = Loader.loadPDF(Base64.getDecoder().decode((String) data))) {
+            return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ").strip();
+        }
     }
 
     @Test
