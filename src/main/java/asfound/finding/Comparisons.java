@@ -56,8 +56,8 @@ final class Comparisons {
 
     /** Nothing was seen at the other end: nothing connected, no device, or only what it does not feed. */
     private Answer withoutFar(DeviceRecord at, List<Served> drawn) {
-        boolean nothing = traced(at)
-                .anyMatch(o -> o.relation() == Relation.NOTHING || o.relation() == Relation.NO_DEVICE);
+        boolean nothing =
+                traced(at).anyMatch(o -> o.relation() == Relation.NOTHING || o.relation() == Relation.NO_DEVICE);
         boolean inUse = at.showings().stream().anyMatch(s -> s.use() == Directory.Use.LOAD);
         if (nothing) return !inUse ? Answer.AGREES : isUnread(at) ? Answer.SILENT : Answer.NOTHING;
         boolean denied = at.sightings().stream()

@@ -51,9 +51,10 @@ final class Conductors {
     private static final Map<String, int[]> SMALL =
             Map.of("14", new int[] {15, 0}, "12", new int[] {20, 15}, "10", new int[] {30, 25});
 
-    private static final Pattern SIZE =
-            Pattern.compile("#\\s*(\\d{1,2}(?:/0)?)(?![\\d/])|(?<![\\d/])([1-4]/0)|(?<!\\d)(\\d{3,4})\\s*(?:KCMIL|MCM|KCM)");
-    private static final Pattern SETS = Pattern.compile("(\\d)\\s*(?:SETS?|RUNS?)(?![A-Z])|(?:^|\\s)(\\d)\\s*[X\u00d7]\\s*\\(");
+    private static final Pattern SIZE = Pattern.compile(
+            "#\\s*(\\d{1,2}(?:/0)?)(?![\\d/])|(?<![\\d/])([1-4]/0)|(?<!\\d)(\\d{3,4})\\s*(?:KCMIL|MCM|KCM)");
+    private static final Pattern SETS =
+            Pattern.compile("(\\d)\\s*(?:SETS?|RUNS?)(?![A-Z])|(?:^|\\s)(\\d)\\s*[X\u00d7]\\s*\\(");
 
     private Conductors() {}
 
@@ -75,20 +76,42 @@ final class Conductors {
 
     /** 240.4(B): the next standard rating above an ampacity, up to 800 A; above that the next one below. */
     static int nextStandard(int ampacity) {
-        int above = STANDARD_RATINGS.stream()
-                .filter(r -> r >= ampacity)
-                .findFirst()
-                .orElse(ampacity);
+        int above =
+                STANDARD_RATINGS.stream().filter(r -> r >= ampacity).findFirst().orElse(ampacity);
         if (above <= 800) return above;
-        return STANDARD_RATINGS.stream().filter(r -> r <= ampacity).reduce((a, b) -> b).orElse(ampacity);
+        return STANDARD_RATINGS.stream()
+                .filter(r -> r <= ampacity)
+                .reduce((a, b) -> b)
+                .orElse(ampacity);
     }
 
     /** Loads whose protection follows rules of their own (240.4(G)): motors, and what is driven by them. */
     static boolean hasRulesOfItsOwn(String description) {
         String t = " " + description.toUpperCase(Locale.ROOT).replaceAll("[^A-Z]+", " ") + " ";
         return Arrays.stream(new String[] {
-                    "MOTOR", "PUMP", "FAN", "AHU", "RTU", "EF", "CHILLER", "CH", "COMPRESSOR", "ELEVATOR", "ELEV", "CU",
-                    "ACCU", "HP", "AC", "WELDER", "FIRE", "MCC", "CRAC", "CT", "XFMR", "TRANSFORMER", "CAPACITOR"
+                    "MOTOR",
+                    "PUMP",
+                    "FAN",
+                    "AHU",
+                    "RTU",
+                    "EF",
+                    "CHILLER",
+                    "CH",
+                    "COMPRESSOR",
+                    "ELEVATOR",
+                    "ELEV",
+                    "CU",
+                    "ACCU",
+                    "HP",
+                    "AC",
+                    "WELDER",
+                    "FIRE",
+                    "MCC",
+                    "CRAC",
+                    "CT",
+                    "XFMR",
+                    "TRANSFORMER",
+                    "CAPACITOR"
                 })
                 .anyMatch(w -> t.contains(" " + w + " "));
     }

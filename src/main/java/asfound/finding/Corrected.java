@@ -26,7 +26,10 @@ public final class Corrected {
     public static Drawings of(Drawings drawings, List<Finding> findings) {
         return apply(
                 drawings,
-                findings.stream().flatMap(f -> f.corrections().stream()).distinct().toList());
+                findings.stream()
+                        .flatMap(f -> f.corrections().stream())
+                        .distinct()
+                        .toList());
     }
 
     /**
@@ -50,15 +53,14 @@ public final class Corrected {
     }
 
     private void make(Correction c) {
-        boolean made =
-                switch (c.field()) {
-                    case DESCRIPTION, USE -> c.reads().isEmpty() ? describe(c) : inDirectory(c);
-                    case POSITIONS, PHASE, LOAD -> inDirectory(c);
-                    case RATING, POLES, VOLTAGE, WIRE, FED_FROM, DESIGNATION -> oneLine.make(c) || inDirectory(c);
-                    case TOTAL -> directory(c).make(c);
-                    case FEEDER_TO, FEEDER_DEVICE, FEEDER_FROM, FEEDER_ROW -> oneLine.make(c);
-                    case EQUIPMENT_ROW -> oneLine.make(c) || inDirectory(c);
-                };
+        boolean made = switch (c.field()) {
+            case DESCRIPTION, USE -> c.reads().isEmpty() ? describe(c) : inDirectory(c);
+            case POSITIONS, PHASE, LOAD -> inDirectory(c);
+            case RATING, POLES, VOLTAGE, WIRE, FED_FROM, DESIGNATION -> oneLine.make(c) || inDirectory(c);
+            case TOTAL -> directory(c).make(c);
+            case FEEDER_TO, FEEDER_DEVICE, FEEDER_FROM, FEEDER_ROW -> oneLine.make(c);
+            case EQUIPMENT_ROW -> oneLine.make(c) || inDirectory(c);
+        };
         if (!made)
             throw new IllegalArgumentException(
                     "no place for this correction: " + c.place().inWords() + ", " + c.panel() + " " + c.circuit() + ", "

@@ -47,7 +47,9 @@ final class CorrectedDirectory {
         return new Directory(
                 panel,
                 header,
-                circuits.stream().sorted(Comparator.comparingInt(Circuit::position)).toList(),
+                circuits.stream()
+                        .sorted(Comparator.comparingInt(Circuit::position))
+                        .toList(),
                 totals,
                 original.place(),
                 original.confidence(),
@@ -99,18 +101,22 @@ final class CorrectedDirectory {
         String should = c.shouldRead();
         return switch (c.field()) {
             case DESCRIPTION, USE -> described(e, should);
-            case RATING -> with(e, e.positions(), e.poles(), Stated.of(Integer.parseInt(should), should, at), e.loadVA());
+            case RATING ->
+                with(e, e.positions(), e.poles(), Stated.of(Integer.parseInt(should), should, at), e.loadVA());
             case POLES -> with(e, e.positions(), Integer.parseInt(should), e.ratingA(), e.loadVA());
             case POSITIONS ->
                 with(e, CircuitRef.parse(should).orElseThrow().positions(), e.poles(), e.ratingA(), e.loadVA());
             case PHASE -> with(e, e.positions(), e.poles(), e.ratingA(), moved(e.loadVA(), c.reads(), should));
-            default -> throw new IllegalArgumentException("an entry has no " + c.field().word());
+            default ->
+                throw new IllegalArgumentException(
+                        "an entry has no " + c.field().word());
         };
     }
 
     /** A spare's or space's own words stand where a description would. */
     private static Circuit described(Circuit e, String should) {
-        Use use = should.equalsIgnoreCase("SPARE") ? Use.SPARE : should.equalsIgnoreCase("SPACE") ? Use.SPACE : Use.LOAD;
+        Use use =
+                should.equalsIgnoreCase("SPARE") ? Use.SPARE : should.equalsIgnoreCase("SPACE") ? Use.SPACE : Use.LOAD;
         Stated<String> text = use == Use.LOAD ? Stated.text(should, e.place()) : Stated.blank(e.place());
         return new Circuit(e.positions(), e.label(), e.poles(), e.ratingA(), text, use, e.loadVA(), e.place());
     }
@@ -156,5 +162,4 @@ final class CorrectedDirectory {
         }
         return new Totals(phases, total, amperes);
     }
-
 }

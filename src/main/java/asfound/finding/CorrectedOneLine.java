@@ -61,11 +61,24 @@ final class CorrectedOneLine {
             case RATING -> rating = Stated.of(Integer.parseInt(should), should, at);
             case POLES -> poles = Stated.of(Integer.parseInt(should), should, at);
             case VOLTAGE -> voltage = Stated.text(should, at).read(Voltage::parse);
-            default -> throw new IllegalArgumentException("a feeder has no " + c.field().word());
+            default ->
+                throw new IllegalArgumentException(
+                        "a feeder has no " + c.field().word());
         }
         return new Feeder(
-                from, device, to, rating, poles, voltage, wire, f.lengthFt(), f.normallyOpen(), f.tie(), f.sheet(),
-                f.note(), at);
+                from,
+                device,
+                to,
+                rating,
+                poles,
+                voltage,
+                wire,
+                f.lengthFt(),
+                f.normallyOpen(),
+                f.tie(),
+                f.sheet(),
+                f.note(),
+                at);
     }
 
     private static Listed changed(Listed e, Correction c) {
@@ -75,7 +88,9 @@ final class CorrectedOneLine {
         switch (c.field()) {
             case DESIGNATION -> name = Stated.text(should, at);
             case FED_FROM -> fedFrom = Stated.text(should, at);
-            default -> throw new IllegalArgumentException("listed equipment has no " + c.field().word());
+            default ->
+                throw new IllegalArgumentException(
+                        "listed equipment has no " + c.field().word());
         }
         return new Listed(
                 name, e.kind(), e.voltage(), e.busA(), e.mainA(), fedFrom, e.location(), e.sheet(), e.note(), at);
@@ -105,8 +120,9 @@ final class CorrectedOneLine {
     private boolean addEquipment(Correction c) {
         String[] row = c.shouldRead().split(",", -1);
         Place at = newRow(c, equipment.stream().map(Listed::place).toList());
-        EquipmentKind kind =
-                row.length < 2 ? EquipmentKind.UNKNOWN : EquipmentKind.of(row[1]).orElse(EquipmentKind.UNKNOWN);
+        EquipmentKind kind = row.length < 2
+                ? EquipmentKind.UNKNOWN
+                : EquipmentKind.of(row[1]).orElse(EquipmentKind.UNKNOWN);
         return equipment.add(new Listed(
                 Stated.text(row[0], at),
                 kind,

@@ -15,10 +15,11 @@ public record CrossedFeeds(Event event) implements Finding {
             "Two or more devices were each traced to what another of them is drawn to feed.",
             "Opening either device by the drawing isolates the wrong equipment and leaves the intended one live.",
             "Do not isolate by any of these entries; exchange them on the drawings as listed, at the device and at the headers of the equipment fed.",
-            List.of("NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags", "29 CFR 1910.333(b)(2)(ii) and 1910.147(d): isolate from every source"),
+            List.of(
+                    "NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags",
+                    "29 CFR 1910.333(b)(2)(ii) and 1910.147(d): isolate from every source"),
             new Guide.Example(
-                    List.of("MDP/7 PANEL LP-1", "MDP/9 PANEL LP-2"),
-                    List.of("MDP/7 feeds LP-2", "MDP/9 feeds LP-1")),
+                    List.of("MDP/7 PANEL LP-1", "MDP/9 PANEL LP-2"), List.of("MDP/7 feeds LP-2", "MDP/9 feeds LP-1")),
             new Guide.NearMiss(
                     "Other ways of writing one name are not a crossing.",
                     new Guide.Example(
@@ -34,7 +35,8 @@ public record CrossedFeeds(Event event) implements Finding {
 
     private static List<CrossedFeeds> find(Facts facts) {
         List<Comparison> exchanged = facts.open().stream()
-                .filter(c -> c.answer() == Answer.OTHER && !c.backfed() && c.seen().size() == 1)
+                .filter(c ->
+                        c.answer() == Answer.OTHER && !c.backfed() && c.seen().size() == 1)
                 .toList();
         return Rings.among(exchanged, c -> Origins.of(facts, c)).stream()
                 .map(ring -> of(facts, ring))
@@ -43,8 +45,7 @@ public record CrossedFeeds(Event event) implements Finding {
 
     private static CrossedFeeds of(Facts facts, Rings.Ring ring) {
         List<Comparison> devices = ring.devices();
-        String labels =
-                Words.list(devices.stream().map(c -> c.device().label()).toList());
+        String labels = Words.list(devices.stream().map(c -> c.device().label()).toList());
         String each = devices.stream()
                 .map(c -> c.device().label() + " " + c.seenInWords() + " (drawn: " + c.drawnInWords() + ")")
                 .collect(Collectors.joining("; "));

@@ -3,8 +3,8 @@ package asfound.finding;
 import asfound.finding.Comparison.Answer;
 import asfound.finding.Differences.Difference;
 import java.util.ArrayList;
-import java.util.stream.Collectors;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * The rating, poles, phase or voltage seen on a device differs from the drawing. A conductor named on one-line or
@@ -17,15 +17,14 @@ public record DeviceDiffers(Event event) implements Finding {
             "The rating, poles, phase or voltage seen on a device differs from the drawing.",
             "Protection and fault studies rest on what is drawn; a device of other poles or phase is not the one that the drawing means.",
             "Look at the device again; then correct the drawing, or have an engineer look at the protection.",
-            List.of("NFPA 70-2020 240.4(B), 240.4(D), 240.6(A) and Table 310.16 for conductors against their protection", "NFPA 70E-2024 205.3: single-line diagrams legible and current"),
-            new Guide.Example(
-                    List.of("LP-1/1 20A RECEPT RM 101"),
-                    List.of("LP-1/1 feeds Recept rm 101 [30A]")),
+            List.of(
+                    "NFPA 70-2020 240.4(B), 240.4(D), 240.6(A) and Table 310.16 for conductors against their protection",
+                    "NFPA 70E-2024 205.3: single-line diagrams legible and current"),
+            new Guide.Example(List.of("LP-1/1 20A RECEPT RM 101"), List.of("LP-1/1 feeds Recept rm 101 [30A]")),
             new Guide.NearMiss(
                     "The rating seen is the one drawn.",
                     new Guide.Example(
-                            List.of("LP-1/1 20A RECEPT RM 101"),
-                            List.of("LP-1/1 feeds Recept rm 101 [20A]"))));
+                            List.of("LP-1/1 20A RECEPT RM 101"), List.of("LP-1/1 feeds Recept rm 101 [20A]"))));
 
     static final Rule RULE = new Rule(GUIDE, DeviceDiffers::find);
 
@@ -71,8 +70,10 @@ public record DeviceDiffers(Event event) implements Finding {
                 .severity(Severity.CAUTION)
                 .sides(p.drawn(), p.seen())
                 .says(
-                        c.device().label() + " protects " + p.wire() + " at " + p.ratingA() + " A; the most usual for it is "
-                                + p.mostA() + " A (NFPA 70-2020 Table 310.16 at 75 C, 240.4(B), 240.4(D)). Taps, motors "
+                        c.device().label() + " protects " + p.wire() + " at " + p.ratingA()
+                                + " A; the most usual for it is "
+                                + p.mostA()
+                                + " A (NFPA 70-2020 Table 310.16 at 75 C, 240.4(B), 240.4(D)). Taps, motors "
                                 + "and conditions of use change this: it is a question to an engineer, not an answer.",
                         "Look at the conductor and the device; correct whichever the drawing has wrong.")
                 .drawings(c.places())

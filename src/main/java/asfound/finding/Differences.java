@@ -63,11 +63,16 @@ final class Differences {
     private static Optional<Difference> number(List<Drawn<Integer>> all, Seen seen, String unit, boolean anyDrawing) {
         if (all.isEmpty() || seen.values().size() != 1) return Optional.empty();
         int value = Integer.parseInt(seen.values().get(0));
-        List<Drawn<Integer>> drawn = all.stream().filter(d -> d.value() != value).toList();
+        List<Drawn<Integer>> drawn =
+                all.stream().filter(d -> d.value() != value).toList();
         if (drawn.isEmpty() || (!anyDrawing && drawn.size() < all.size())) return Optional.empty();
         String states = drawn.stream().map(d -> d.value() + unit).distinct().collect(Collectors.joining(", "));
         return Optional.of(new Difference(
-                seen.what(), states, value + unit, drawn.stream().map(Drawn::showing).toList(), seen.observations()));
+                seen.what(),
+                states,
+                value + unit,
+                drawn.stream().map(Drawn::showing).toList(),
+                seen.observations()));
     }
 
     private static Optional<Difference> voltage(Facts facts, Comparison c) {
@@ -98,8 +103,10 @@ final class Differences {
         if (states.isEmpty() || states.get().equals(value)) return Optional.empty();
         List<Showing> drawn = columns.isEmpty()
                 ? List.of()
-                : c.at().showings().stream().filter(s -> s.circuit().isPresent()).toList();
-        return Optional.of(new Difference(
-                Field.PHASE, "phase " + states.get(), "phase " + value, drawn, seen.observations()));
+                : c.at().showings().stream()
+                        .filter(s -> s.circuit().isPresent())
+                        .toList();
+        return Optional.of(
+                new Difference(Field.PHASE, "phase " + states.get(), "phase " + value, drawn, seen.observations()));
     }
 }

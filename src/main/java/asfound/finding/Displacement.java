@@ -65,10 +65,12 @@ final class Displacement {
         ways.addAll(shifts(entries, false, "both"));
         exchangedSides().ifPresent(ways::add);
         renumbered().ifPresent(ways::add);
-        return ways.stream().max(Comparator.comparingInt(Way::hits)).map(best -> ways.stream()
-                .filter(w -> w.hits() == best.hits())
-                .findFirst()
-                .orElseThrow());
+        return ways.stream()
+                .max(Comparator.comparingInt(Way::hits))
+                .map(best -> ways.stream()
+                        .filter(w -> w.hits() == best.hits())
+                        .findFirst()
+                        .orElseThrow());
     }
 
     static int position(Comparison c) {
@@ -81,8 +83,8 @@ final class Displacement {
 
     /** Runs along one column: each entry found a constant number of rows (or, with multi-pole devices, of entries) on. */
     private List<Way> shifts(List<Comparison> column, boolean byRow, String side) {
-        TreeSet<Integer> offsets = new TreeSet<>(Comparator.comparingInt((Integer k) -> Math.abs(k))
-                .thenComparing(Comparator.reverseOrder()));
+        TreeSet<Integer> offsets = new TreeSet<>(
+                Comparator.comparingInt((Integer k) -> Math.abs(k)).thenComparing(Comparator.reverseOrder()));
         Map<Comparison, Integer> index = new HashMap<>();
         for (int i = 0; i < column.size(); i++) index.put(column.get(i), byRow ? row(column.get(i)) : i);
         for (Comparison entry : column)
@@ -147,7 +149,8 @@ final class Displacement {
         int bottom = hits.stream().mapToInt(Displacement::row).max().orElseThrow();
         List<Comparison> within =
                 entries.stream().filter(c -> row(c) >= top && row(c) <= bottom).toList();
-        boolean contradicted = within.stream().anyMatch(c -> c.answer() == Answer.AGREES && !c.drawn().isEmpty());
+        boolean contradicted = within.stream()
+                .anyMatch(c -> c.answer() == Answer.AGREES && !c.drawn().isEmpty());
         if (contradicted) return Optional.empty();
         return Optional.of(new Way(
                 "stand on the opposite side from where they were traced (odd and even exchanged)",

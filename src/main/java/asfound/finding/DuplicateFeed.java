@@ -7,10 +7,10 @@ import asfound.network.Device;
 import asfound.network.Served;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import java.util.List;
 
 /**
  * One thing was traced to two or more devices, with no tie or transfer switch to explain it. Parallel poles of one
@@ -23,15 +23,15 @@ public record DuplicateFeed(Event event) implements Finding {
             "One thing was traced to two or more devices, with no tie or transfer switch to explain it.",
             "Opening the drawn device alone leaves the equipment live through the other.",
             "Isolate by all of the devices named, until one is taken off; draw both, and have an engineer look at how two supplies came to be joined.",
-            List.of("29 CFR 1910.333(b)(2)(ii) and 1910.147(d): isolate from every source", "NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags"),
+            List.of(
+                    "29 CFR 1910.333(b)(2)(ii) and 1910.147(d): isolate from every source",
+                    "NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags"),
             new Guide.Example(
-                    List.of("MDP/7 PANEL LP-1", "MDP/9 SPARE"),
-                    List.of("MDP/7 feeds LP-1", "MDP/9 feeds LP-1")),
+                    List.of("MDP/7 PANEL LP-1", "MDP/9 SPARE"), List.of("MDP/7 feeds LP-1", "MDP/9 feeds LP-1")),
             new Guide.NearMiss(
                     "Two poles of one device are one feed.",
                     new Guide.Example(
-                            List.of("MDP/7-9-11 PANEL LP-1"),
-                            List.of("MDP/7 feeds LP-1", "MDP/9 feeds LP-1"))));
+                            List.of("MDP/7-9-11 PANEL LP-1"), List.of("MDP/7 feeds LP-1", "MDP/9 feeds LP-1"))));
 
     static final Rule RULE = new Rule(GUIDE, DuplicateFeed::find);
 
@@ -96,8 +96,7 @@ public record DuplicateFeed(Event event) implements Finding {
         List<Comparison> undrawnFirst = Stream.concat(
                         feeding.stream().filter(facts::isOpen), feeding.stream().filter(c -> !facts.isOpen(c)))
                 .toList();
-        String labels =
-                Words.list(feeding.stream().map(c -> c.device().label()).toList());
+        String labels = Words.list(feeding.stream().map(c -> c.device().label()).toList());
         String message = thing.inWords() + " was traced to " + labels
                 + ", with no tie or transfer switch to explain it: opening one leaves it live through the other.";
         String correction = "Draw " + thing.inWords() + " at each of " + labels + " until one feed is taken off.";

@@ -15,12 +15,20 @@ final class Elsewhere {
         for (Served s : c.seen()) {
             String drawnAt = labels(c, facts.index().drawnTo(s));
             if (!drawnAt.isEmpty() && !c.backfed())
-                words.append(" ").append(s.inWords()).append(" is drawn at ").append(drawnAt).append(".");
+                words.append(" ")
+                        .append(s.inWords())
+                        .append(" is drawn at ")
+                        .append(drawnAt)
+                        .append(".");
         }
         for (Served d : c.drawn()) {
             String foundAt = labels(c, facts.index().tracedTo(d));
             if (!foundAt.isEmpty())
-                words.append(" ").append(d.inWords()).append(" was found at ").append(foundAt).append(".");
+                words.append(" ")
+                        .append(d.inWords())
+                        .append(" was found at ")
+                        .append(foundAt)
+                        .append(".");
         }
         return words.toString();
     }

@@ -17,14 +17,10 @@ public record EntryBlank(Event event) implements Finding {
             "Nobody can tell what this breaker feeds.",
             "Write what was traced; where nothing was traced, trace it.",
             List.of("NFPA 70-2020 408.4(A): every circuit described by a clear, evident, specific purpose"),
-            new Guide.Example(
-                    List.of("LP-1/1 RECEPT RM 101", "LP-1/3 20A"),
-                    List.of()),
+            new Guide.Example(List.of("LP-1/1 RECEPT RM 101", "LP-1/3 20A"), List.of()),
             new Guide.NearMiss(
                     "A spare is described.",
-                    new Guide.Example(
-                            List.of("LP-1/1 RECEPT RM 101", "LP-1/3 20A SPARE"),
-                            List.of())));
+                    new Guide.Example(List.of("LP-1/1 RECEPT RM 101", "LP-1/3 20A SPARE"), List.of())));
 
     static final Rule RULE = new Rule(GUIDE, EntryBlank::find);
 
@@ -41,8 +37,7 @@ public record EntryBlank(Event event) implements Finding {
     private static List<EntryBlank> find(Facts facts) {
         List<EntryBlank> found = new ArrayList<>();
         for (Comparison c : facts.comparisons())
-            for (Showing showing : c.at().showings())
-                if (isBlank(showing)) found.add(of(facts, c, showing));
+            for (Showing showing : c.at().showings()) if (isBlank(showing)) found.add(of(facts, c, showing));
         return found;
     }
 

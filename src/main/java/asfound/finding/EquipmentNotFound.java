@@ -4,9 +4,9 @@ import asfound.finding.Comparison.Answer;
 import asfound.model.Directory;
 import asfound.network.Equipment;
 import asfound.network.Served;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.List;
 
 /**
  * Drawn equipment was not met by any observation, though its drawn supply was traced. The drawn devices were found
@@ -19,10 +19,11 @@ public record EquipmentNotFound(Event event) implements Finding {
             "Drawn equipment was not met by any observation, though its drawn supply was traced.",
             "Either it is gone, or it is fed from where no drawing shows.",
             "Look for it on site; if it is gone take it off the drawings, else trace its supply before any isolation.",
-            List.of("NFPA 70E-2024 205.3: single-line diagrams legible and current", "NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags"),
+            List.of(
+                    "NFPA 70E-2024 205.3: single-line diagrams legible and current",
+                    "NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags"),
             new Guide.Example(
-                    List.of("MDP is switchboard", "LP-1 is panel", "MDP/7 -> LP-1"),
-                    List.of("MDP/7 nothing")),
+                    List.of("MDP is switchboard", "LP-1 is panel", "MDP/7 -> LP-1"), List.of("MDP/7 nothing")),
             new Guide.NearMiss(
                     "Its drawn supply was not traced.",
                     new Guide.Example(
@@ -51,8 +52,7 @@ public record EquipmentNotFound(Event event) implements Finding {
      * only a directory names is told at its circuit.
      */
     private static Optional<EquipmentNotFound> of(Facts facts, Equipment e, boolean everythingTraced) {
-        List<Comparison> supplies =
-                facts.index().drawnTo(new Served(e.name(), Optional.of(e.name())));
+        List<Comparison> supplies = facts.index().drawnTo(new Served(e.name(), Optional.of(e.name())));
         boolean gone = !supplies.isEmpty() && supplies.stream().allMatch(c -> isGone(facts, c));
         boolean nowhere = everythingTraced
                 && !facts.index().paper().directories(e.name()).isEmpty()

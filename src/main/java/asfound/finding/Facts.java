@@ -33,11 +33,7 @@ public record Facts(
         Set<Device> explained) {
 
     static Facts of(
-            Drawings drawings,
-            List<Observation> survey,
-            Network network,
-            List<Verdict> verdicts,
-            Settings settings) {
+            Drawings drawings, List<Observation> survey, Network network, List<Verdict> verdicts, Settings settings) {
         Through through = new Through(network.equipment(), network.connections());
         Sames sames = new Sames(Descriptions.of(settings), through);
         List<Comparison> comparisons = new Comparisons(sames, through).of(network.devices());
@@ -71,8 +67,7 @@ public record Facts(
             if (f.explainsFeeds())
                 for (Finding.Part p : f.event().parts())
                     p.circuit().ifPresent(c -> more.add(new Device(p.equipment(), c)));
-        return new Facts(
-                drawings, survey, network, settings, sames, through, comparisons, index, Set.copyOf(more));
+        return new Facts(drawings, survey, network, settings, sames, through, comparisons, index, Set.copyOf(more));
     }
 
     List<Unclear> unclear() {

@@ -16,9 +16,10 @@ final class FarEnd {
         if (c.backfed()) return List.of();
         List<Comparison> ends = new ArrayList<>();
         for (Served far : c.seen())
-            far.equipment().ifPresent(name -> facts.index().devicesOf(name).stream()
-                    .filter(e -> e.backfed() && facts.isOpen(e) && names(e, c.panel()))
-                    .forEach(ends::add));
+            far.equipment()
+                    .ifPresent(name -> facts.index().devicesOf(name).stream()
+                            .filter(e -> e.backfed() && facts.isOpen(e) && names(e, c.panel()))
+                            .forEach(ends::add));
         return ends;
     }
 

@@ -4,6 +4,7 @@ import asfound.finding.Comparison.Answer;
 import asfound.model.EquipmentKind;
 import asfound.network.Connection;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -11,7 +12,6 @@ import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.KosarajuStrongConnectivityInspector;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.SimpleDirectedGraph;
-import java.util.List;
 
 /**
  * Devices were traced into a ring with no tie or transfer switch in it.
@@ -72,8 +72,8 @@ public record FeedLoop(Event event) implements Finding {
                 .map(far -> c.backfed() ? new String[] {far, c.panel()} : new String[] {c.panel(), far})
                 .filter(e -> !mayJoin(facts, e[0]) && !mayJoin(facts, e[1]))
                 .filter(e -> facts.index().touching(e[1]).stream()
-                        .noneMatch(t -> t.flow() == Connection.Flow.TIE
-                                && t.devices().contains(c.device())));
+                        .noneMatch(t ->
+                                t.flow() == Connection.Flow.TIE && t.devices().contains(c.device())));
     }
 
     private static boolean mayJoin(Facts facts, String equipment) {
@@ -85,8 +85,7 @@ public record FeedLoop(Event event) implements Finding {
         List<Comparison> openFirst = Stream.concat(
                         inside.stream().filter(facts::isOpen), inside.stream().filter(c -> !facts.isOpen(c)))
                 .toList();
-        String labels =
-                Words.list(inside.stream().map(c -> c.device().label()).toList());
+        String labels = Words.list(inside.stream().map(c -> c.device().label()).toList());
         String message = labels + " were traced into a ring with no tie or transfer switch in it: "
                 + inside.stream()
                         .map(c -> c.device().label() + " " + c.seenInWords())

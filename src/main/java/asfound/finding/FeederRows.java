@@ -31,7 +31,8 @@ final class FeederRows {
         for (Showing s : c.at().showings()) {
             if (s.feeder().isEmpty()) continue;
             String says = s.serves().flatMap(Served::equipment).orElse("");
-            boolean right = missing.removeIf(m -> m.equals(says) || facts.through().joins(says, m));
+            boolean right =
+                    missing.removeIf(m -> m.equals(says) || facts.through().joins(says, m));
             if (!right) wrong.add(s.feeder().get());
         }
         missing.removeIf(m -> !belongsOnOneLine(m));

@@ -16,15 +16,14 @@ public record FeedsOther(Event event) implements Finding {
             "A device was traced to something other than its drawing says.",
             "Whoever opens this device to work on what the drawing names leaves it live, and takes the supply of something else.",
             "Do not isolate by this entry; correct the entry to what was traced, and trace what the drawing named to its real device.",
-            List.of("NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags", "NFPA 70-2020 408.4(A): every circuit described by a clear, evident, specific purpose"),
-            new Guide.Example(
-                    List.of("MDP/7 PANEL LP-1", "MDP/9 PANEL LP-2"),
-                    List.of("MDP/7 feeds LP-2")),
+            List.of(
+                    "NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags",
+                    "NFPA 70-2020 408.4(A): every circuit described by a clear, evident, specific purpose"),
+            new Guide.Example(List.of("MDP/7 PANEL LP-1", "MDP/9 PANEL LP-2"), List.of("MDP/7 feeds LP-2")),
             new Guide.NearMiss(
                     "Only a label was read: a label proves nothing.",
                     new Guide.Example(
-                            List.of("MDP/7 PANEL LP-1", "MDP/9 PANEL LP-2"),
-                            List.of("MDP/7 feeds LP-2 [label]"))));
+                            List.of("MDP/7 PANEL LP-1", "MDP/9 PANEL LP-2"), List.of("MDP/7 feeds LP-2 [label]"))));
 
     static final Rule RULE = new Rule(GUIDE, FeedsOther::find);
 
@@ -42,7 +41,8 @@ public record FeedsOther(Event event) implements Finding {
 
     private static FeedsOther at(Facts facts, Comparison c) {
         String device = c.device().label();
-        List<Served> bothEnds = Stream.concat(c.drawn().stream(), c.seen().stream()).toList();
+        List<Served> bothEnds =
+                Stream.concat(c.drawn().stream(), c.seen().stream()).toList();
         String message = device + " is drawn to " + (c.backfed() ? "be part of " : "feed ") + c.drawnInWords()
                 + "; it was traced and " + c.seenInWords() + "." + Elsewhere.inWords(facts, c);
         String correction = c.answer() == Answer.NOT_FED

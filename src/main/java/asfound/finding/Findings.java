@@ -15,11 +15,7 @@ public final class Findings {
 
     /** The findings, worst first, then in natural order of equipment and device. */
     public static List<Finding> of(
-            Drawings drawings,
-            List<Observation> survey,
-            Network network,
-            List<Verdict> verdicts,
-            Settings settings) {
+            Drawings drawings, List<Observation> survey, Network network, List<Verdict> verdicts, Settings settings) {
         Facts facts = Facts.of(drawings, survey, network, verdicts, settings);
         List<Finding> findings = new ArrayList<>();
         for (Rule rule : Rules.all()) {
@@ -33,11 +29,7 @@ public final class Findings {
 
     /** Devices where a person must say whether the two texts mean one thing. No alarm is raised on them. */
     public static List<Unclear> unclear(
-            Drawings drawings,
-            List<Observation> survey,
-            Network network,
-            List<Verdict> verdicts,
-            Settings settings) {
+            Drawings drawings, List<Observation> survey, Network network, List<Verdict> verdicts, Settings settings) {
         return Facts.of(drawings, survey, network, verdicts, settings).unclear();
     }
 }

@@ -43,6 +43,7 @@ final class Origins {
     }
 
     private static boolean isDrawnAs(Facts facts, Comparison c, Served seen) {
-        return !c.drawn().isEmpty() && c.drawn().stream().anyMatch(d -> facts.sames().same(d, seen));
+        return !c.drawn().isEmpty()
+                && c.drawn().stream().anyMatch(d -> facts.sames().same(d, seen));
     }
 }

@@ -30,7 +30,9 @@ final class Paper {
             for (String written : e.alsoWritten()) names.put(written, e.name());
         }
         for (Directory d : drawings.directories())
-            directories.computeIfAbsent(nameOf(d.panel()), n -> new ArrayList<>()).add(d);
+            directories
+                    .computeIfAbsent(nameOf(d.panel()), n -> new ArrayList<>())
+                    .add(d);
         OneLine lines = drawings.oneLine();
         for (OneLine.Listed e : lines.equipment()) {
             String name = nameOf(e.name().or(""));

@@ -42,9 +42,7 @@ final class PhaseOrder {
     }
 
     static Optional<Circuit> entry(Comparison c) {
-        return c.at().showings().stream()
-                .flatMap(s -> s.circuit().stream())
-                .findFirst();
+        return c.at().showings().stream().flatMap(s -> s.circuit().stream()).findFirst();
     }
 
     private Optional<String> byPosition(Comparison c) {

@@ -40,10 +40,11 @@ final class Phases {
 
     static Optional<Integer> phases(Directory directory) {
         var header = directory.header();
-        if (header.phases().value().isPresent())
-            return header.phases().value().filter(p -> p == 1 || p == 3);
-        return header.voltage().value().flatMap(v -> v.lineToNeutral()
-                .map(n -> Math.abs(v.lineToLine() / (double) n - Math.sqrt(3)) < 0.05 ? 3 : 1));
+        if (header.phases().value().isPresent()) return header.phases().value().filter(p -> p == 1 || p == 3);
+        return header.voltage()
+                .value()
+                .flatMap(v -> v.lineToNeutral()
+                        .map(n -> Math.abs(v.lineToLine() / (double) n - Math.sqrt(3)) < 0.05 ? 3 : 1));
     }
 
     /** Position 17 of a three-phase panel is on C, position 3 of a single-phase panel on B. */

@@ -47,7 +47,11 @@ final class Positions {
     }
 
     static String inWords(String panel, Circuit c) {
-        String what = c.description().or(c.use() == Directory.Use.LOAD ? "no description" : c.use().name().toLowerCase(java.util.Locale.ROOT));
+        String what = c.description()
+                .or(
+                        c.use() == Directory.Use.LOAD
+                                ? "no description"
+                                : c.use().name().toLowerCase(java.util.Locale.ROOT));
         return panel + "/" + c.ref().inWords() + " (" + what + ")";
     }
 }

@@ -45,9 +45,8 @@ final class Properties {
                 s.feeder().ifPresent(f -> add(all, s, Field.RATING, f.ratingA(), figure()));
             }
             case POLES -> poles(s, all);
-            case PHASE -> s.circuit()
-                    .flatMap(Phases::drawn)
-                    .ifPresent(drawn -> add(all, s, Field.PHASE, drawn, figure()));
+            case PHASE ->
+                s.circuit().flatMap(Phases::drawn).ifPresent(drawn -> add(all, s, Field.PHASE, drawn, figure()));
             case VOLTAGE -> s.feeder().ifPresent(f -> add(all, s, Field.VOLTAGE, f.voltage(), seenVoltage()));
             default -> throw new IllegalStateException("no property of a device: " + difference.what());
         }
@@ -76,10 +75,17 @@ final class Properties {
         if (inTheWay.isEmpty()) return;
         for (Circuit other : inTheWay.get())
             all.add(new Correction(
-                    other.place(), c.panel(), other.ref().inWords(), Field.POSITIONS, other.ref().inWords(), "", why));
+                    other.place(),
+                    c.panel(),
+                    other.ref().inWords(),
+                    Field.POSITIONS,
+                    other.ref().inWords(),
+                    "",
+                    why));
         add(all, s, Field.POLES, Integer.toString(entry.poles()), figure());
         String should = CircuitRef.of(positions).inWords();
-        if (!should.equals(entry.ref().inWords())) add(all, s, Field.POSITIONS, entry.ref().inWords(), should);
+        if (!should.equals(entry.ref().inWords()))
+            add(all, s, Field.POSITIONS, entry.ref().inWords(), should);
     }
 
     private Optional<List<Integer>> positionsSeen(int poles) {

@@ -26,9 +26,11 @@ record Protection(String wire, int ratingA, int mostA, String drawn, String seen
         List<Observation> traces = c.evidence();
         for (Observation o : traces)
             if (o.wire().isStated() && exceeds(o.wire().or(""), rating.get()))
-                return Optional.of(at(o.wire().or(""), rating.get(), "", o.wire().or(""), List.of(o)));
+                return Optional.of(
+                        at(o.wire().or(""), rating.get(), "", o.wire().or(""), List.of(o)));
         for (Showing s : c.at().showings()) {
-            String wire = s.feeder().map(OneLine.Feeder::wire).flatMap(w -> w.value()).orElse("");
+            String wire =
+                    s.feeder().map(OneLine.Feeder::wire).flatMap(w -> w.value()).orElse("");
             if (exceeds(wire, rating.get())) return Optional.of(at(wire, rating.get(), wire, "", traces));
         }
         return Optional.empty();
@@ -46,7 +48,8 @@ record Protection(String wire, int ratingA, int mostA, String drawn, String seen
 
     private static Optional<Integer> ratingOf(Comparison c) {
         Seen seen = Seen.of(c, Field.RATING, o -> o.ratingA().value().map(Objects::toString));
-        if (seen.values().size() == 1) return Optional.of(Integer.parseInt(seen.values().get(0)));
+        if (seen.values().size() == 1)
+            return Optional.of(Integer.parseInt(seen.values().get(0)));
         return Drawn.ratings(c).stream().map(Drawn::value).min(Integer::compare);
     }
 

@@ -66,7 +66,13 @@ final class Redraw {
         Redraw redraw = new Redraw(facts, why);
         devices.forEach(redraw::device);
         for (OneLine.Listed row : facts.index().paper().listed(e.name()))
-            redraw.add(row.place(), e.name(), "", Field.EQUIPMENT_ROW, row.name().raw().strip(), "");
+            redraw.add(
+                    row.place(),
+                    e.name(),
+                    "",
+                    Field.EQUIPMENT_ROW,
+                    row.name().raw().strip(),
+                    "");
         for (var directory : facts.index().paper().directories(e.name()))
             redraw.add(directory.place(), e.name(), "", Field.EQUIPMENT_ROW, directory.panel(), "");
         return redraw.corrections;
@@ -89,7 +95,8 @@ final class Redraw {
     }
 
     private static String textOf(Facts facts, Comparison c, Served seen) {
-        if (seen.equipment().isPresent()) return Words.entryFor(facts, seen.equipment().get());
+        if (seen.equipment().isPresent())
+            return Words.entryFor(facts, seen.equipment().get());
         return Origins.of(facts, c).stream()
                 .flatMap(o -> o.drawn().stream())
                 .filter(d -> d.equipment().isEmpty() && facts.sames().same(d, seen))
@@ -113,10 +120,13 @@ final class Redraw {
         if (saysSo(c, showing)) return;
         var entry = showing.circuit().orElseThrow();
         String reads = entry.description().isBlank()
-                ? entry.use() == asfound.model.Directory.Use.LOAD ? "" : entry.use().name()
+                ? entry.use() == asfound.model.Directory.Use.LOAD
+                        ? ""
+                        : entry.use().name()
                 : entry.description().raw().strip();
         String should = textOf(facts, c);
-        if (!reads.equals(should)) add(entry.place(), c.panel(), entry.ref().inWords(), Field.DESCRIPTION, reads, should);
+        if (!reads.equals(should))
+            add(entry.place(), c.panel(), entry.ref().inWords(), Field.DESCRIPTION, reads, should);
     }
 
     private boolean saysSo(Comparison c, Showing showing) {
@@ -129,7 +139,8 @@ final class Redraw {
     /** An entry that the directory lacks; equipment without any directory gets one only where it has none drawn at all. */
     private void addEntry(Comparison c) {
         Place place = facts.index().paper().forNewEntry(c.panel()).orElse(null);
-        boolean newPanel = facts.index().equipment(c.panel()).filter(e -> !e.drawn()).isPresent();
+        boolean newPanel =
+                facts.index().equipment(c.panel()).filter(e -> !e.drawn()).isPresent();
         if (place == null && !newPanel) return;
         Place where = place == null ? facts.index().paper().forNewRow() : place;
         add(where, c.panel(), circuitAsSeen(c), Field.DESCRIPTION, "", textOf(facts, c));

@@ -27,7 +27,8 @@ record Renamed(String found, String drawn, int alike, int unlike) {
         return feeding.stream()
                 .flatMap(c -> c.drawn().stream())
                 .flatMap(d -> d.equipment().stream())
-                .filter(name -> facts.index().equipment(name).filter(o -> !o.found()).isPresent())
+                .filter(name ->
+                        facts.index().equipment(name).filter(o -> !o.found()).isPresent())
                 .filter(name -> !facts.kindOf(name).isPureSource())
                 .findFirst()
                 .map(name -> of(facts, e.name(), name, own));
@@ -36,7 +37,8 @@ record Renamed(String found, String drawn, int alike, int unlike) {
     private static Renamed of(Facts facts, String found, String drawn, List<Comparison> own) {
         int alike = 0, unlike = 0;
         for (Comparison c : own) {
-            var same = facts.index().at(new asfound.network.Device(drawn, c.device().key()));
+            var same = facts.index()
+                    .at(new asfound.network.Device(drawn, c.device().key()));
             if (same.isEmpty() || same.get().drawn().isEmpty() || c.seen().isEmpty()) continue;
             if (facts.sames().compare(same.get().drawn(), c.seen()) == asfound.names.Sameness.SAME) alike++;
             else unlike++;
@@ -64,14 +66,22 @@ record Renamed(String found, String drawn, int alike, int unlike) {
             if (paper.nameOf(d.panel()).equals(drawn))
                 all.add(new Correction(d.place(), drawn, "", Field.DESIGNATION, d.panel(), found, why));
         for (OneLine.Listed e : paper.listed(drawn))
-            all.add(new Correction(e.place(), drawn, "", Field.DESIGNATION, e.name().raw().strip(), found, why));
+            all.add(new Correction(
+                    e.place(), drawn, "", Field.DESIGNATION, e.name().raw().strip(), found, why));
         for (OneLine.Feeder f : facts.drawings().oneLine().feeders()) {
             String circuit = f.device().value().map(r -> r.inWords()).orElse("");
             if (paper.nameOf(f.to().or("")).equals(drawn))
-                all.add(new Correction(f.place(), drawn, circuit, Field.FEEDER_TO, f.to().raw().strip(), found, why));
+                all.add(new Correction(
+                        f.place(), drawn, circuit, Field.FEEDER_TO, f.to().raw().strip(), found, why));
             if (paper.nameOf(f.from().or("")).equals(drawn))
                 all.add(new Correction(
-                        f.place(), drawn, circuit, Field.FEEDER_FROM, f.from().raw().strip(), found, why));
+                        f.place(),
+                        drawn,
+                        circuit,
+                        Field.FEEDER_FROM,
+                        f.from().raw().strip(),
+                        found,
+                        why));
         }
         entries(facts, why, all);
         supplies(facts, why, all);
@@ -81,14 +91,15 @@ record Renamed(String found, String drawn, int alike, int unlike) {
     private void entries(Facts facts, String why, List<Correction> all) {
         for (Comparison c : facts.index().drawnTo(new asfound.network.Served(drawn, Optional.of(drawn))))
             for (Showing s : c.at().showings())
-                s.circuit().ifPresent(e -> all.add(new Correction(
-                        e.place(),
-                        c.panel(),
-                        e.ref().inWords(),
-                        Field.DESCRIPTION,
-                        e.description().raw().strip(),
-                        Words.entryFor(facts, found),
-                        why)));
+                s.circuit()
+                        .ifPresent(e -> all.add(new Correction(
+                                e.place(),
+                                c.panel(),
+                                e.ref().inWords(),
+                                Field.DESCRIPTION,
+                                e.description().raw().strip(),
+                                Words.entryFor(facts, found),
+                                why)));
     }
 
     /** Headers and equipment rows that name the old name as their supply. */

@@ -48,7 +48,8 @@ final class Rings {
         boolean only = true;
         Map<Comparison, List<Comparison>> next = new LinkedHashMap<>();
         for (Comparison d : knot) {
-            List<Comparison> to = knot.stream().filter(o -> graph.containsEdge(d, o)).toList();
+            List<Comparison> to =
+                    knot.stream().filter(o -> graph.containsEdge(d, o)).toList();
             only &= to.size() == 1;
             next.put(d, to);
         }
@@ -92,7 +93,8 @@ final class Rings {
         List<Ring> rings = new ArrayList<>();
         for (Comparison start : knot) {
             List<Comparison> walk = new ArrayList<>();
-            for (Comparison d = start; d != null && left.contains(d) && !walk.contains(d); d = place.get(d)) walk.add(d);
+            for (Comparison d = start; d != null && left.contains(d) && !walk.contains(d); d = place.get(d))
+                walk.add(d);
             boolean closes = walk.size() > 1 && start.equals(place.get(walk.get(walk.size() - 1)));
             if (closes) rings.add(new Ring(List.copyOf(walk), only));
             if (closes) left.removeAll(walk);

@@ -68,8 +68,11 @@ record Seen(Field what, List<String> values, List<Observation> observations) {
     /** {@code feeds LP-2A, opened on 2024-05-02}. */
     static String inWords(Observation o) {
         boolean far = o.relation() != Relation.NOTHING && o.relation() != Relation.NO_DEVICE;
-        return o.relation().word() + (far ? " " + o.found().or("?") : "")
-                + (o.method() == Observation.Method.UNKNOWN ? "" : ", " + o.method().word())
+        return o.relation().word()
+                + (far ? " " + o.found().or("?") : "")
+                + (o.method() == Observation.Method.UNKNOWN
+                        ? ""
+                        : ", " + o.method().word())
                 + o.date().value().map(d -> " on " + d).orElse("")
                 + (o.by().isBlank() ? "" : " by " + o.by());
     }

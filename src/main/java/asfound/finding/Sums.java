@@ -36,10 +36,13 @@ final class Sums {
     private List<Sum> all() {
         List<Sum> sums = new ArrayList<>();
         boolean unread = directory.isDoubtful()
-                || directory.circuits().stream().flatMap(c -> c.loadVA().stream()).anyMatch(Stated::isUnreadable);
+                || directory.circuits().stream()
+                        .flatMap(c -> c.loadVA().stream())
+                        .anyMatch(Stated::isUnreadable);
         if (unread) return sums;
         var totals = directory.totals();
-        for (int i = 0; i < totals.byPhaseVA().size() && i < 3; i++) phase(i, totals.byPhaseVA().get(i)).ifPresent(sums::add);
+        for (int i = 0; i < totals.byPhaseVA().size() && i < 3; i++)
+            phase(i, totals.byPhaseVA().get(i)).ifPresent(sums::add);
         total(totals.totalVA()).ifPresent(sums::add);
         if (sums.isEmpty()) amperes(totals.amperes()).ifPresent(sums::add);
         return sums;
@@ -94,7 +97,8 @@ final class Sums {
         boolean fullest = voltage.get().lineToNeutral().isPresent()
                 && directory.totals().byPhaseVA().stream()
                         .flatMap(p -> p.value().stream())
-                        .anyMatch(va -> near(stated, va / voltage.get().lineToNeutral().get(), slack));
+                        .anyMatch(va ->
+                                near(stated, va / voltage.get().lineToNeutral().get(), slack));
         if (near(stated, even, slack) || fullest) return Optional.empty();
         return Optional.of(new Sum("amperes", stated, inUnitOf(stated, even)));
     }
@@ -115,7 +119,9 @@ final class Sums {
     /** The same sum with another figure, written in the same unit. */
     static Stated<Double> read(Stated<Double> stated, String figure) {
         return Stated.of(
-                Double.parseDouble(figure) * unit(stated), figure, stated.place().orElse(null));
+                Double.parseDouble(figure) * unit(stated),
+                figure,
+                stated.place().orElse(null));
     }
 
     private static int decimals(Stated<Double> stated) {
@@ -131,7 +137,8 @@ final class Sums {
     }
 
     private static String figure(Stated<Double> stated) {
-        var m = java.util.regex.Pattern.compile("\\d+(?:\\.\\d+)?|\\.\\d+").matcher(stated.raw().replace(",", ""));
+        var m = java.util.regex.Pattern.compile("\\d+(?:\\.\\d+)?|\\.\\d+")
+                .matcher(stated.raw().replace(",", ""));
         return m.find() ? m.group() : "";
     }
 }

@@ -43,22 +43,32 @@ final class Supplies {
         if (here.isEmpty() || there.isEmpty() || Volts.agree(here.get(), there.get())) return Optional.empty();
         return Optional.of(new Mismatch(
                 "voltage, with no transformer drawn between them",
-                List.of(own.panel() + ": " + here.get().inWords(), feeder.from() + ": " + there.get().inWords())));
+                List.of(
+                        own.panel() + ": " + here.get().inWords(),
+                        feeder.from() + ": " + there.get().inWords())));
     }
 
     private static Optional<Mismatch> bus(Facts facts, Directory own, Connection feeder) {
         Optional<Integer> bus = own.header().busA().value();
         Optional<Integer> main = own.header().mainA().value();
         boolean mainUnread = own.header().mainA().isUnreadable()
-                || own.header().mains().value().filter(m -> m == Directory.Mains.BREAKER).isPresent() && main.isEmpty();
+                || own.header()
+                                .mains()
+                                .value()
+                                .filter(m -> m == Directory.Mains.BREAKER)
+                                .isPresent()
+                        && main.isEmpty();
         if (bus.isEmpty() || mainUnread || main.filter(m -> m <= bus.get()).isPresent()) return Optional.empty();
         for (Device d : feeder.devices())
             for (Comparison c : facts.at(d).stream().toList()) {
-                Optional<Integer> rating = Drawn.ratings(c).stream().map(Drawn::value).min(Integer::compare);
+                Optional<Integer> rating =
+                        Drawn.ratings(c).stream().map(Drawn::value).min(Integer::compare);
                 if (rating.filter(r -> r > bus.get()).isPresent())
                     return Optional.of(new Mismatch(
                             "bus rating against its feeder (NFPA 70 408.36)",
-                            List.of(own.panel() + " bus: " + bus.get() + " A", d.label() + ": " + rating.get() + " A")));
+                            List.of(
+                                    own.panel() + " bus: " + bus.get() + " A",
+                                    d.label() + ": " + rating.get() + " A")));
             }
         return Optional.empty();
     }

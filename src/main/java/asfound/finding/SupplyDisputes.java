@@ -32,7 +32,8 @@ final class SupplyDisputes {
                 .filter(c -> c.drawn() && c.disputed())
                 .toList();
         for (Connection c : disputed)
-            for (Object end : ends(c)) sharing.computeIfAbsent(end, e -> new ArrayList<>()).add(c);
+            for (Object end : ends(c))
+                sharing.computeIfAbsent(end, e -> new ArrayList<>()).add(c);
         List<Event> events = new ArrayList<>();
         Set<Connection> met = new HashSet<>();
         for (Connection c : disputed) if (met.add(c)) events.add(event(together(c, sharing, met)));
@@ -60,19 +61,23 @@ final class SupplyDisputes {
     }
 
     private Event event(List<Connection> disputed) {
-        Set<String> supplied = disputed.stream().map(Connection::to).collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<String> supplied =
+                disputed.stream().map(Connection::to).collect(Collectors.toCollection(LinkedHashSet::new));
         Set<Device> devices = disputed.stream()
                 .flatMap(c -> c.devices().stream())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         String each = disputed.stream()
-                .map(c -> supplyOf(c) + " (" + c.drawings().stream().map(Place::inWords).collect(Collectors.joining(", "))
-                        + ")")
+                .map(c -> supplyOf(c) + " ("
+                        + c.drawings().stream().map(Place::inWords).collect(Collectors.joining(", ")) + ")")
                 .collect(Collectors.joining("; "));
         Set<String> settled = settled(supplied);
         List<Comparison> traced = tracedDevices(devices, settled);
         boolean device = supplied.size() > 1 && devices.size() == 1;
-        Part about = device ? part(devices.iterator().next()) : Part.of(supplied.iterator().next());
-        String subject = device ? "what " + about.inWords() + " feeds" : "the supply of " + Words.list(List.copyOf(supplied));
+        Part about = device
+                ? part(devices.iterator().next())
+                : Part.of(supplied.iterator().next());
+        String subject =
+                device ? "what " + about.inWords() + " feeds" : "the supply of " + Words.list(List.copyOf(supplied));
         boolean fails = supplied.stream().anyMatch(e -> Severities.fails(facts, e));
         String correction = settled.isEmpty()
                 ? "Trace " + subject + ", then correct the drawing that is wrong."
@@ -114,7 +119,10 @@ final class SupplyDisputes {
 
     /** The device differs from its drawings in a way that this dispute does not explain. */
     private boolean isOpenOtherwise(Device d, List<Comparison> traced) {
-        return facts.at(d).filter(facts::isOpen).filter(c -> !traced.contains(c)).isPresent();
+        return facts.at(d)
+                .filter(facts::isOpen)
+                .filter(c -> !traced.contains(c))
+                .isPresent();
     }
 
     private List<Correction> corrections(Set<String> supplied, List<Comparison> traced, String why) {

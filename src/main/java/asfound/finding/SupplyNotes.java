@@ -37,8 +37,7 @@ final class SupplyNotes {
     private void all(Predicate<Connection> stands, List<Correction> to) {
         for (Directory d : facts.index().paper().directories(equipment))
             note(d.header().fedFrom(), d.place(), stands, to);
-        for (OneLine.Listed row : facts.index().paper().listed(equipment))
-            note(row.fedFrom(), row.place(), stands, to);
+        for (OneLine.Listed row : facts.index().paper().listed(equipment)) note(row.fedFrom(), row.place(), stands, to);
     }
 
     private void note(Stated<String> fedFrom, Place row, Predicate<Connection> holds, List<Correction> to) {
@@ -51,7 +50,13 @@ final class SupplyNotes {
         String should = traced();
         if (!should.equals(fedFrom.raw().strip()))
             to.add(new Correction(
-                    fedFrom.place().orElse(row), equipment, "", Field.FED_FROM, fedFrom.raw().strip(), should, why));
+                    fedFrom.place().orElse(row),
+                    equipment,
+                    "",
+                    Field.FED_FROM,
+                    fedFrom.raw().strip(),
+                    should,
+                    why));
     }
 
     private static boolean isNamedBy(Connection c, Stated<String> fedFrom, Place row) {
@@ -77,6 +82,7 @@ final class SupplyNotes {
     }
 
     private static String inWords(Device d) {
-        return d.in() + (Comparisons.isNumber(d.key()) ? " CKT " + d.key() : d.key().isEmpty() ? "" : " CB " + d.key());
+        return d.in()
+                + (Comparisons.isNumber(d.key()) ? " CKT " + d.key() : d.key().isEmpty() ? "" : " CB " + d.key());
     }
 }

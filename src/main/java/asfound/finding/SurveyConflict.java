@@ -4,8 +4,8 @@ import asfound.finding.Comparison.Answer;
 import asfound.model.Observation;
 import asfound.network.DeviceRecord.Sighting;
 import java.util.ArrayList;
-import java.util.stream.Collectors;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Observations of one device cannot all be true.
@@ -17,10 +17,10 @@ public record SurveyConflict(Event event) implements Finding {
             "Observations of one device cannot all be true.",
             "Nothing may be concluded from them, so the device counts as not traced.",
             "Trace the device again by opening it and testing at the far end.",
-            List.of("NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags", "29 CFR 1910.333(b)(2)(iv): a test shows that exposed parts are dead"),
-            new Guide.Example(
-                    List.of("LP-1/1 RECEPT RM 101"),
-                    List.of("LP-1/1 feeds Recept rm 101", "LP-1/1 nothing")),
+            List.of(
+                    "NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags",
+                    "29 CFR 1910.333(b)(2)(iv): a test shows that exposed parts are dead"),
+            new Guide.Example(List.of("LP-1/1 RECEPT RM 101"), List.of("LP-1/1 feeds Recept rm 101", "LP-1/1 nothing")),
             new Guide.NearMiss(
                     "The same observation made twice is no conflict.",
                     new Guide.Example(
@@ -47,7 +47,8 @@ public record SurveyConflict(Event event) implements Finding {
                 Seen.ofAll(c)
                         .filter(seen -> seen.values().size() > 1)
                         .findFirst()
-                        .ifPresent(seen -> found.add(of(facts, c, "its " + seen.what().word(), seen.observations())));
+                        .ifPresent(seen ->
+                                found.add(of(facts, c, "its " + seen.what().word(), seen.observations())));
         }
         return found;
     }

@@ -6,12 +6,13 @@ import java.util.regex.Pattern;
 final class Tags {
 
     /** A mark and a number of its own ({@code EF-3}, {@code AHU 12A}); a room number is none. */
-    private static final Pattern TAG =
-            Pattern.compile("(?<![\\p{L}\\d])(?!RM|ROOM|FL|FLR|FLOOR|LVL|LEVEL|BLDG|UNIT|SUITE|STE|CKT|NO|QTY|ROW|BAY)"
-                    + "[A-Z]{1,4}[- ]?\\d{1,3}[A-Z]?(?![\\p{L}\\d])", Pattern.CASE_INSENSITIVE);
+    private static final Pattern TAG = Pattern.compile(
+            "(?<![\\p{L}\\d])(?!RM|ROOM|FL|FLR|FLOOR|LVL|LEVEL|BLDG|UNIT|SUITE|STE|CKT|NO|QTY|ROW|BAY)"
+                    + "[A-Z]{1,4}[- ]?\\d{1,3}[A-Z]?(?![\\p{L}\\d])",
+            Pattern.CASE_INSENSITIVE);
 
-    private static final Pattern PLACE_WORDS = Pattern.compile(
-            "(?i)\\b(recept\\w*|rcpts?|recs?|plugs?|outlets?|lights?|lighting|ltg|ltng|lts)\\b");
+    private static final Pattern PLACE_WORDS =
+            Pattern.compile("(?i)\\b(recept\\w*|rcpts?|recs?|plugs?|outlets?|lights?|lighting|ltg|ltng|lts)\\b");
 
     private Tags() {}
 

@@ -34,7 +34,8 @@ final class Through {
 
     /** One is drawn behind the other, with nothing but transformers and disconnects on the way. */
     boolean joins(String one, String other) {
-        return beyond(one, downstream).contains(other) || beyond(other, downstream).contains(one);
+        return beyond(one, downstream).contains(other)
+                || beyond(other, downstream).contains(one);
     }
 
     /** What the drawings name as supply of an equipment, and what they draw before it through transformers and disconnects. */

@@ -4,8 +4,8 @@ import asfound.finding.Correction.Field;
 import asfound.finding.Sums.Sum;
 import asfound.model.Directory;
 import java.util.ArrayList;
-import java.util.stream.Collectors;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * The schedule's own sums do not follow from its rows. Tolerance: half of the last printed digit of every figure
@@ -18,14 +18,22 @@ public record TotalsDiffer(Event event) implements Finding {
             "The schedule's own sums do not follow from its rows.",
             "A row was changed without the totals, or the other way: the sheet is not the work of one revision.",
             "Add up again, and ask what changed when.",
-            List.of("Amperes of a three-phase load are VA / (sqrt(3) x V) (handbook arithmetic)", "NFPA 70E-2024 205.3: single-line diagrams legible and current"),
+            List.of(
+                    "Amperes of a three-phase load are VA / (sqrt(3) x V) (handbook arithmetic)",
+                    "NFPA 70E-2024 205.3: single-line diagrams legible and current"),
             new Guide.Example(
-                    List.of("LP-1/1 20A RECEPT RM 101 1200 VA", "LP-1/3 20A RECEPT RM 102 800 VA", "LP-1 total 2600 VA"),
+                    List.of(
+                            "LP-1/1 20A RECEPT RM 101 1200 VA",
+                            "LP-1/3 20A RECEPT RM 102 800 VA",
+                            "LP-1 total 2600 VA"),
                     List.of()),
             new Guide.NearMiss(
                     "The total is the sum of its rows.",
                     new Guide.Example(
-                            List.of("LP-1/1 20A RECEPT RM 101 1200 VA", "LP-1/3 20A RECEPT RM 102 800 VA", "LP-1 total 2000 VA"),
+                            List.of(
+                                    "LP-1/1 20A RECEPT RM 101 1200 VA",
+                                    "LP-1/3 20A RECEPT RM 102 800 VA",
+                                    "LP-1 total 2000 VA"),
                             List.of())));
 
     static final Rule RULE = new Rule(GUIDE, TotalsDiffer::find);
@@ -62,8 +70,15 @@ public record TotalsDiffer(Event event) implements Finding {
                 .drawings(List.of(directory.place()));
         for (Sum s : sums) {
             var place = s.stated().place().orElse(directory.place());
-            event.drawings(List.of(place)).corrections(List.of(new Correction(
-                    place, panel, s.which(), Field.TOTAL, s.stated().raw().strip(), s.should(), correction)));
+            event.drawings(List.of(place))
+                    .corrections(List.of(new Correction(
+                            place,
+                            panel,
+                            s.which(),
+                            Field.TOTAL,
+                            s.stated().raw().strip(),
+                            s.should(),
+                            correction)));
         }
         return new TotalsDiffer(event.build());
     }

@@ -13,15 +13,14 @@ public record UndocumentedFeed(Event event) implements Finding {
             "A device drawn spare, as a space or not at all was traced to something.",
             "What it feeds stays live when its drawn supply is opened, and a device taken for a spare is not to be reused.",
             "Write what was traced into the directory; if the thing fed is drawn elsewhere, trace that device too.",
-            List.of("NFPA 70-2020 408.4(A): every circuit described by a clear, evident, specific purpose", "NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags"),
+            List.of(
+                    "NFPA 70-2020 408.4(A): every circuit described by a clear, evident, specific purpose",
+                    "NFPA 70E-2021 120.5: find all sources of supply from up-to-date drawings and tags"),
             new Guide.Example(
-                    List.of("LP-1/1 RECEPT RM 101", "LP-1/3 SPARE"),
-                    List.of("LP-1/3 feeds Exhaust fan EF-7")),
+                    List.of("LP-1/1 RECEPT RM 101", "LP-1/3 SPARE"), List.of("LP-1/3 feeds Exhaust fan EF-7")),
             new Guide.NearMiss(
                     "A spare that feeds nothing is as drawn.",
-                    new Guide.Example(
-                            List.of("LP-1/1 RECEPT RM 101", "LP-1/3 SPARE"),
-                            List.of("LP-1/3 nothing"))));
+                    new Guide.Example(List.of("LP-1/1 RECEPT RM 101", "LP-1/3 SPARE"), List.of("LP-1/3 nothing"))));
 
     static final Rule RULE = new Rule(GUIDE, UndocumentedFeed::find);
 

@@ -4,9 +4,9 @@ import asfound.finding.Comparison.Answer;
 import asfound.network.Served;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.List;
 
 /**
  * An entry cannot be told from others or says nothing of its specific purpose.
@@ -18,15 +18,11 @@ public record VagueEntry(Event event) implements Finding {
             "An entry cannot be told from others or says nothing of its specific purpose.",
             "Nobody can tell from it which breaker isolates a given load, and no trace can confirm it.",
             "Write what the circuit serves and where.",
-            List.of("NFPA 70-2020 408.4(A): every circuit described by a clear, evident, specific purpose; nothing that depends on transient occupancy"),
-            new Guide.Example(
-                    List.of("LP-1/1 MISC LOADS"),
-                    List.of()),
+            List.of(
+                    "NFPA 70-2020 408.4(A): every circuit described by a clear, evident, specific purpose; nothing that depends on transient occupancy"),
+            new Guide.Example(List.of("LP-1/1 MISC LOADS"), List.of()),
             new Guide.NearMiss(
-                    "A room makes it specific.",
-                    new Guide.Example(
-                            List.of("LP-1/1 RECEPT RM 101"),
-                            List.of())));
+                    "A room makes it specific.", new Guide.Example(List.of("LP-1/1 RECEPT RM 101"), List.of())));
 
     static final Rule RULE = new Rule(GUIDE, VagueEntry::find);
 
@@ -50,11 +46,15 @@ public record VagueEntry(Event event) implements Finding {
                 if (text.isEmpty()) continue;
                 if (Vagueness.isVague(text.get()) || Vagueness.namesAnOccupant(text.get()))
                     found.add(of(facts, List.of(c), text.get()));
-                else alike.computeIfAbsent(Vagueness.key(text.get()), k -> new ArrayList<>(1)).add(c);
+                else
+                    alike.computeIfAbsent(Vagueness.key(text.get()), k -> new ArrayList<>(1))
+                            .add(c);
             }
             alike.values().stream()
-                    .filter(same -> same.size() > 1 && !Tags.isOne(described(same.get(0)).orElseThrow()))
-                    .forEach(same -> found.add(of(facts, same, described(same.get(0)).orElseThrow())));
+                    .filter(same -> same.size() > 1
+                            && !Tags.isOne(described(same.get(0)).orElseThrow()))
+                    .forEach(same ->
+                            found.add(of(facts, same, described(same.get(0)).orElseThrow())));
         });
         return found;
     }
@@ -70,8 +70,7 @@ public record VagueEntry(Event event) implements Finding {
     }
 
     private static VagueEntry of(Facts facts, List<Comparison> entries, String text) {
-        String labels =
-                Words.list(entries.stream().map(c -> c.device().label()).toList());
+        String labels = Words.list(entries.stream().map(c -> c.device().label()).toList());
         boolean same = entries.size() > 1;
         String message = same
                 ? labels + " all read '" + text + "' and cannot be told apart."
@@ -79,10 +78,13 @@ public record VagueEntry(Event event) implements Finding {
                         ? labels + " reads '" + text + "', which holds only as long as that person sits there."
                         : labels + " reads '" + text + "', which says nothing of its specific purpose.";
         String correction = "Write at " + labels + " what each circuit serves and where.";
-        List<Comparison> better = entries.stream().filter(VagueEntry::isBetterKnown).toList();
+        List<Comparison> better =
+                entries.stream().filter(VagueEntry::isBetterKnown).toList();
         Events event = Events.about(entries.get(0).part())
                 .severity(Severity.NOTICE)
-                .sides(text, Words.list(better.stream().map(Comparison::seenInWords).toList()))
+                .sides(
+                        text,
+                        Words.list(better.stream().map(Comparison::seenInWords).toList()))
                 .says(message, correction);
         for (Comparison c : entries) event.part(c.part()).drawings(c.places()).evidence(c.evidence());
         for (Comparison c : better)

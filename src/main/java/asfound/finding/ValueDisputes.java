@@ -28,7 +28,8 @@ final class ValueDisputes {
 
     List<Event> events() {
         List<Event> events = new ArrayList<>();
-        for (Comparison c : facts.comparisons()) if (c.at().showings().size() > 1) device(c).ifPresent(events::add);
+        for (Comparison c : facts.comparisons())
+            if (c.at().showings().size() > 1) device(c).ifPresent(events::add);
         Set<String> panels = new LinkedHashSet<>();
         for (Directory d : facts.drawings().directories())
             panels.add(facts.index().paper().nameOf(d.panel()));
@@ -40,9 +41,12 @@ final class ValueDisputes {
         Map<String, List<String>> disputed = new LinkedHashMap<>();
         List<Drawn<Integer>> ratings = Drawn.ratings(c), poles = Drawn.poles(c);
         List<Drawn<Voltage>> voltages = Drawn.voltages(c);
-        if (differ(ratings, Integer::equals)) disputed.put("rating", ratings.stream().map(d -> d.inWords() + " A").toList());
-        if (differ(poles, Integer::equals)) disputed.put("poles", poles.stream().map(Drawn::inWords).toList());
-        if (differ(voltages, Volts::agree)) disputed.put("voltage", voltages.stream().map(Drawn::inWords).toList());
+        if (differ(ratings, Integer::equals))
+            disputed.put("rating", ratings.stream().map(d -> d.inWords() + " A").toList());
+        if (differ(poles, Integer::equals))
+            disputed.put("poles", poles.stream().map(Drawn::inWords).toList());
+        if (differ(voltages, Volts::agree))
+            disputed.put("voltage", voltages.stream().map(Drawn::inWords).toList());
         List<String> loads = loads(c);
         if (!loads.isEmpty()) disputed.put("load", loads);
         return event(c.part(), disputed, c.places(), disputed.containsKey("load") ? Severity.WARNING : Severity.CAUTION)
@@ -62,7 +66,8 @@ final class ValueDisputes {
 
     private static boolean isSameDrawing(Showing a, Showing b) {
         return a.feeder().isPresent() == b.feeder().isPresent()
-                && (a.directory().isEmpty() || a.directory().get() == b.directory().orElse(null));
+                && (a.directory().isEmpty()
+                        || a.directory().get() == b.directory().orElse(null));
     }
 
     /** Descriptions of one position on two schedules of one panel. Equipment is told as a dispute of supply. */
@@ -72,7 +77,9 @@ final class ValueDisputes {
                 .filter(s -> s.serves().isPresent() || s.use() != Directory.Use.LOAD)
                 .toList();
         for (Showing a : entries)
-            for (Showing b : entries) if (!isSameDrawing(a, b) && differ(a, b)) return entries.stream().map(ValueDisputes::load).toList();
+            for (Showing b : entries)
+                if (!isSameDrawing(a, b) && differ(a, b))
+                    return entries.stream().map(ValueDisputes::load).toList();
         return List.of();
     }
 
@@ -80,7 +87,8 @@ final class ValueDisputes {
         boolean equipment = a.serves().flatMap(s -> s.equipment()).isPresent()
                 || b.serves().flatMap(s -> s.equipment()).isPresent();
         if (equipment) return false;
-        if (a.serves().isEmpty() || b.serves().isEmpty()) return a.serves().isPresent() != b.serves().isPresent();
+        if (a.serves().isEmpty() || b.serves().isEmpty())
+            return a.serves().isPresent() != b.serves().isPresent();
         return facts.sames().compare(a.serves().get(), b.serves().get()) == Sameness.DIFFERENT;
     }
 
@@ -96,8 +104,7 @@ final class ValueDisputes {
         for (var d : Differences.againstAnyDrawing(c))
             if (disputed.containsKey(d.what().word())) all.addAll(Redraw.property(facts, c, d, why));
         if (disputed.containsKey("load") && c.answer() == Comparison.Answer.AGREES)
-            for (Showing s : c.at().showings())
-                if (s.circuit().isPresent()) all.addAll(Redraw.entry(facts, c, s, why));
+            for (Showing s : c.at().showings()) if (s.circuit().isPresent()) all.addAll(Redraw.entry(facts, c, s, why));
         return all;
     }
 
@@ -139,8 +146,8 @@ final class ValueDisputes {
             List<Statement<T>> statements,
             BiPredicate<T, T> agree,
             Function<T, String> inWords) {
-        boolean differ = statements.stream()
-                .anyMatch(a -> statements.stream().anyMatch(b -> !agree.test(a.value(), b.value())));
+        boolean differ =
+                statements.stream().anyMatch(a -> statements.stream().anyMatch(b -> !agree.test(a.value(), b.value())));
         if (differ)
             disputed.put(
                     what,

@@ -71,7 +71,9 @@ class RandomBuildingsTest {
             if (met.isPresent()) findings.remove(met.get());
             else missing.add(expected);
         }
-        assertThat(missing).as("missed, seed %d: besides %s", sample.seed(), inWords(findings)).isEmpty();
+        assertThat(missing)
+                .as("missed, seed %d: besides %s", sample.seed(), inWords(findings))
+                .isEmpty();
         assertThat(inWords(findings)).as("false alarms, seed %d", sample.seed()).isEmpty();
     }
 

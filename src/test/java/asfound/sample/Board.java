@@ -19,6 +19,7 @@ final class Board {
     boolean drawn = true;
     /** In the building; its circuits can be traced. */
     boolean there = true;
+
     int bus = 400;
     Integer listedBus;
     /** The header's 'fed from' where it is not the truth. */
@@ -42,6 +43,9 @@ final class Board {
     }
 
     Slot at(int position) {
-        return slots.stream().filter(s -> s.positions.get(0) == position).findFirst().orElse(null);
+        return slots.stream()
+                .filter(s -> s.positions.get(0) == position)
+                .findFirst()
+                .orElse(null);
     }
 }

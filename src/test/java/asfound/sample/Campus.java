@@ -37,7 +37,9 @@ final class Campus {
 
     /** Boards with a schedule, in order of their making. */
     List<Board> scheduled() {
-        return boards.stream().filter(b -> b.hasSchedule() && b.drawn && b.there).toList();
+        return boards.stream()
+                .filter(b -> b.hasSchedule() && b.drawn && b.there)
+                .toList();
     }
 
     Load newLoad() {
@@ -94,13 +96,17 @@ final class Campus {
             low.behind = transformer;
             furtherRows.add(new String[] {transformer.name, "", low.name});
         } else {
-            Board panel = board((i % 3 == 1 ? "HP-" : "DP-") + floor + letter, EquipmentKind.PANEL, HIGH, i % 2 == 0 ? 42 : 30);
+            Board panel = board(
+                    (i % 3 == 1 ? "HP-" : "DP-") + floor + letter, EquipmentKind.PANEL, HIGH, i % 2 == 0 ? 42 : 30);
             feed(from, panel, 100 + 25 * random.nextInt(2), 3);
         }
     }
 
     private static boolean roomFor(Board b) {
-        return b.slots.stream().filter(s -> s.use == asfound.model.Directory.Use.SPARE).count() > 12;
+        return b.slots.stream()
+                        .filter(s -> s.use == asfound.model.Directory.Use.SPARE)
+                        .count()
+                > 12;
     }
 
     private void feed(Board from, Board to, int rating, int poles) {

@@ -44,17 +44,16 @@ import java.util.regex.Pattern;
  */
 final class Jottings {
 
-    private static final Pattern SAW =
-            Pattern.compile("^(.+?)(?:/(\\S+))? (feeds|fed by|does not feed|nothing|no device)(?: ([^\\[]+?))?(?: ?\\[(.*)])?$");
+    private static final Pattern SAW = Pattern.compile(
+            "^(.+?)(?:/(\\S+))? (feeds|fed by|does not feed|nothing|no device)(?: ([^\\[]+?))?(?: ?\\[(.*)])?$");
     private static final Pattern FEEDER = Pattern.compile("^(.+?)(?:/(\\S+))? -> (\\S+)(.*)$");
     private static final Pattern LISTED = Pattern.compile("^(\\S+) is (.*)$");
     private static final Pattern HEADER = Pattern.compile("^(?:(\\d): )?(\\S+) panel\\b(.*)$");
     private static final Pattern TOTAL = Pattern.compile("^(\\S+) (total|amperes|phases) (.*)$");
     private static final Pattern MODIFIED = Pattern.compile("^(\\S+) modified (\\S+)$");
-    private static final Pattern ENTRY =
-            Pattern.compile("^(?:(\\d): )?([^/]+)/(\\S+)(?: (\\d+)A)?(?: (\\d)P)?(?: (.*?))?(?: ([ABC]))?(?: (\\d+) VA)?$");
-    private static final Pattern KIND = Pattern.compile(
-            "^(transfer switch|[a-z]+)\\b");
+    private static final Pattern ENTRY = Pattern.compile(
+            "^(?:(\\d): )?([^/]+)/(\\S+)(?: (\\d+)A)?(?: (\\d)P)?(?: (.*?))?(?: ([ABC]))?(?: (\\d+) VA)?$");
+    private static final Pattern KIND = Pattern.compile("^(transfer switch|[a-z]+)\\b");
 
     private static final class Sheet {
         final String panel, file;
@@ -109,8 +108,7 @@ final class Jottings {
                 none.lifeSafety(),
                 none.chosen());
         return new Building(
-                Building.drawings(
-                        sheets.values().stream().map(Sheet::directory).toList(), feeders, listed),
+                Building.drawings(sheets.values().stream().map(Sheet::directory).toList(), feeders, listed),
                 survey,
                 settings);
     }
@@ -139,15 +137,14 @@ final class Jottings {
         CircuitRef ref = CircuitRef.parse(m.group(3)).orElseThrow();
         String text = m.group(6) == null ? "" : m.group(6);
         Use use = text.equals("SPARE") ? Use.SPARE : text.equals("SPACE") ? Use.SPACE : Use.LOAD;
-        Place place = Place.page(sheet.file, 1, new Box(ref.positions().get(0) % 2 * 200, sheet.circuits.size() * 12, 200, 12));
+        Place place = Place.page(
+                sheet.file, 1, new Box(ref.positions().get(0) % 2 * 200, sheet.circuits.size() * 12, 200, 12));
         Optional<Double> load = Optional.ofNullable(m.group(8)).map(Double::parseDouble);
         List<Stated<Double>> loads = new ArrayList<>();
         if (load.isPresent() && m.group(7) != null) {
             for (char phase : "ABC".toCharArray())
                 loads.add(
-                        m.group(7).charAt(0) == phase
-                                ? Stated.of(load.get(), m.group(8), place)
-                                : Stated.blank(place));
+                        m.group(7).charAt(0) == phase ? Stated.of(load.get(), m.group(8), place) : Stated.blank(place));
         } else load.ifPresent(va -> loads.add(Stated.of(va, m.group(8), place)));
         int poles = m.group(5) == null ? ref.positions().size() : Integer.parseInt(m.group(5));
         sheet.circuits.add(new Circuit(
@@ -264,7 +261,8 @@ final class Jottings {
     }
 
     private static Stated<Voltage> voltage(String text, Place place) {
-        Matcher m = Pattern.compile("(?<![\\d-])(\\d{3}Y/\\d{3}|\\d{3}/\\d{3}|\\d{3}V)").matcher(text);
+        Matcher m = Pattern.compile("(?<![\\d-])(\\d{3}Y/\\d{3}|\\d{3}/\\d{3}|\\d{3}V)")
+                .matcher(text);
         return m.find() ? Stated.of(Voltage.parse(m.group(1)).orElseThrow(), m.group(1), place) : Stated.blank(place);
     }
 

@@ -31,8 +31,15 @@ record Load(List<String> ways) {
                         "Lights room " + room,
                         "LIGHTS - RM " + room,
                         "lighting, rm " + room));
-            case 4 -> new Load(List.of("EXHAUST FAN EF-" + n, "Exhaust fan EF-" + n, "EF-" + n + " exhaust fan", "EXH FAN EF-" + n));
-            case 5 -> new Load(List.of("WATER HEATER WH-" + n, "Water heater WH-" + n, "WH-" + n + " water heater", "WTR HTR WH-" + n));
+            case 4 ->
+                new Load(List.of(
+                        "EXHAUST FAN EF-" + n, "Exhaust fan EF-" + n, "EF-" + n + " exhaust fan", "EXH FAN EF-" + n));
+            case 5 ->
+                new Load(List.of(
+                        "WATER HEATER WH-" + n,
+                        "Water heater WH-" + n,
+                        "WH-" + n + " water heater",
+                        "WTR HTR WH-" + n));
             default -> new Load(List.of("AIR HANDLER AHU-" + n, "AHU-" + n, "Air handler AHU-" + n, "ahu-" + n));
         };
     }

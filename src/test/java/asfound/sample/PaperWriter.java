@@ -49,7 +49,8 @@ final class PaperWriter {
                 .forEach(s -> circuits.add(circuit(s, page.file(), circuits.size())));
         double[] phases = new double[3];
         for (Circuit c : circuits)
-            for (int i = 0; i < c.loadVA().size(); i++) phases[i] += c.loadVA().get(i).or(0.0);
+            for (int i = 0; i < c.loadVA().size(); i++)
+                phases[i] += c.loadVA().get(i).or(0.0);
         double total = phases[0] + phases[1] + phases[2];
         List<Stated<Double>> byPhase = new ArrayList<>();
         for (double va : phases) byPhase.add(va(va, page));
@@ -88,7 +89,9 @@ final class PaperWriter {
         Place at = Place.page(file, 1, new Box(s.positions.get(0) % 2 == 1 ? 40 : 320, 100 + 12 * line, 240, 12));
         String text = s.drawnText != null
                 ? s.drawnText
-                : s.drawnTo != null ? Writings.entry(s.drawnTo, random) : s.drawnLoad != null ? s.drawnLoad.drafted() : "";
+                : s.drawnTo != null
+                        ? Writings.entry(s.drawnTo, random)
+                        : s.drawnLoad != null ? s.drawnLoad.drafted() : "";
         List<Stated<Double>> loads = new ArrayList<>();
         if (s.loadVA.length > 0)
             for (int i = 0; i < 3; i++)

@@ -59,8 +59,9 @@ final class Plants {
     }
 
     Optional<Board> board(Predicate<Board> fits) {
-        List<Board> all =
-                campus.scheduled().stream().filter(b -> !b.taken && fits.test(b)).toList();
+        List<Board> all = campus.scheduled().stream()
+                .filter(b -> !b.taken && fits.test(b))
+                .toList();
         return all.isEmpty() ? Optional.empty() : Optional.of(all.get(random.nextInt(all.size())));
     }
 
@@ -74,9 +75,8 @@ final class Plants {
         parts.add(label(s));
         return new Planted(
                 kind,
-                traced -> traced.contains(s.device())
-                        ? List.of(expect(kind, parts.toArray(String[]::new)))
-                        : List.of());
+                traced ->
+                        traced.contains(s.device()) ? List.of(expect(kind, parts.toArray(String[]::new))) : List.of());
     }
 
     private static Planted always(String kind, String... parts) {
@@ -109,7 +109,8 @@ final class Plants {
     private Optional<Planted> crossedBranches() {
         int n = 2 + random.nextInt(2);
         return board(b -> b.slots.stream().filter(Slot::isBranch).count() >= n).map(b -> {
-            List<Slot> all = new ArrayList<>(b.slots.stream().filter(Slot::isBranch).toList());
+            List<Slot> all =
+                    new ArrayList<>(b.slots.stream().filter(Slot::isBranch).toList());
             Collections.shuffle(all, random);
             List<Slot> ring = all.subList(0, n);
             List<Load> loads = ring.stream().map(s -> s.load).toList();
@@ -221,7 +222,11 @@ final class Plants {
             Slot down = b.parent.take();
             Board above = down.in;
             if (above.parent != null) above.parent.take();
-            Slot up = b.slots.stream().filter(Slot::isFreeSpare).findFirst().orElseThrow().take();
+            Slot up = b.slots.stream()
+                    .filter(Slot::isFreeSpare)
+                    .findFirst()
+                    .orElseThrow()
+                    .take();
             up.to = above;
             return new Planted("feed-loop", traced -> {
                 if (!traced.contains(up.device())) return List.of();
@@ -237,20 +242,27 @@ final class Plants {
 
     private Optional<Planted> drawingsDisagree() {
         return switch (random.nextInt(3)) {
-            case 0 -> board(b -> isFedPlainly(b) && b.headerSays == null)
-                    .flatMap(b -> b.parent.in.slots.stream().filter(Slot::isFreeSpare).findFirst().map(other -> {
-                        b.parent.take();
-                        b.headerSays = b.parent.in.name + " CKT " + other.take().key();
-                        return always("drawings-disagree", b.name);
-                    }));
-            case 1 -> slot(s -> s.isOrdinary() && s.drawnTo != null).map(s -> {
-                s.take().oneLineRating = s.rating + 25;
-                return always("drawings-disagree", label(s));
-            });
-            default -> board(b -> b.listedBus == null).map(b -> {
-                b.listedBus = b.bus + 200;
-                return always("drawings-disagree", b.name);
-            });
+            case 0 ->
+                board(b -> isFedPlainly(b) && b.headerSays == null)
+                        .flatMap(b -> b.parent.in.slots.stream()
+                                .filter(Slot::isFreeSpare)
+                                .findFirst()
+                                .map(other -> {
+                                    b.parent.take();
+                                    b.headerSays = b.parent.in.name + " CKT "
+                                            + other.take().key();
+                                    return always("drawings-disagree", b.name);
+                                }));
+            case 1 ->
+                slot(s -> s.isOrdinary() && s.drawnTo != null).map(s -> {
+                    s.take().oneLineRating = s.rating + 25;
+                    return always("drawings-disagree", label(s));
+                });
+            default ->
+                board(b -> b.listedBus == null).map(b -> {
+                    b.listedBus = b.bus + 200;
+                    return always("drawings-disagree", b.name);
+                });
         };
     }
 
@@ -306,17 +318,17 @@ final class Plants {
     }
 
     private Optional<Planted> staleObservation() {
-        return board(b -> isFedPlainly(b) && b.slots.stream().noneMatch(s -> s.taken || s.drawnTo != null)).map(b -> {
-            b.stale = true;
-            b.taken = true;
-            return new Planted("stale-observation", traced -> {
-                String[] seen = b.slots.stream()
-                        .filter(s -> traced.contains(s.device()))
-                        .map(Plants::label)
-                        .toArray(String[]::new);
-                return seen.length == 0 ? List.of() : List.of(expect("stale-observation", seen));
-            });
-        });
+        return board(b -> isFedPlainly(b) && b.slots.stream().noneMatch(s -> s.taken || s.drawnTo != null))
+                .map(b -> {
+                    b.stale = true;
+                    b.taken = true;
+                    return new Planted("stale-observation", traced -> {
+                        String[] seen = b.slots.stream()
+                                .filter(s -> traced.contains(s.device()))
+                                .map(Plants::label)
+                                .toArray(String[]::new);
+                        return seen.length == 0 ? List.of() : List.of(expect("stale-observation", seen));
+                    });
+                });
     }
-
 }

@@ -50,8 +50,7 @@ public record RandomBuilding(long seed, Building building, List<Planted> planted
         var ways = new Plants(campus).byKind();
         for (String kind : order) ways.get(kind).get().ifPresent(planted::add);
         SurveyWriter survey = new SurveyWriter(campus, random, coverage);
-        Building building =
-                new Building(new PaperWriter(campus, random).drawings(), survey.rows, settings(campus));
+        Building building = new Building(new PaperWriter(campus, random).drawings(), survey.rows, settings(campus));
         return new RandomBuilding(seed, building, List.copyOf(planted), Set.copyOf(survey.traced));
     }
 

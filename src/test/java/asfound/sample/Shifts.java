@@ -79,7 +79,8 @@ final class Shifts {
             List<Slot> run, Set<Device> traced, List<Planted.Expected> otherwise) {
         boolean all = run.stream().allMatch(s -> traced.contains(s.device()));
         return all
-                ? List.of(expect("crossed-feeds", run.stream().map(Plants::label).toArray(String[]::new)))
+                ? List.of(
+                        expect("crossed-feeds", run.stream().map(Plants::label).toArray(String[]::new)))
                 : otherwise;
     }
 
@@ -103,7 +104,8 @@ final class Shifts {
     private static int topRow(Board b, int rows) {
         for (int top = 0; 2 * (top + rows) <= b.slots.size(); top++) {
             boolean free = true;
-            for (int p = 2 * top + 1; p <= 2 * (top + rows); p++) free &= b.at(p) != null && b.at(p).isBranch();
+            for (int p = 2 * top + 1; p <= 2 * (top + rows); p++)
+                free &= b.at(p) != null && b.at(p).isBranch();
             if (free) return top;
         }
         return -1;

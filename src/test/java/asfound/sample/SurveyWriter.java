@@ -54,7 +54,8 @@ final class SurveyWriter {
         else if (s.noDevice || s.use == Use.SPACE) row(s, Relation.NO_DEVICE, "", EquipmentKind.UNKNOWN, method);
         else row(s, Relation.NOTHING, "", EquipmentKind.UNKNOWN, method);
         if (s.extraRows.contains("nothing")) row(s, Relation.NOTHING, "", EquipmentKind.UNKNOWN, Method.OPENED);
-        if (random.nextInt(40) == 0 && s.load != null) row(s, Relation.FEEDS, s.load.written(random), kind(), Method.TONE);
+        if (random.nextInt(40) == 0 && s.load != null)
+            row(s, Relation.FEEDS, s.load.written(random), kind(), Method.TONE);
         if (random.nextInt(30) == 0) row(s, Relation.FEEDS, campus.newLoad().drafted(), kind(), Method.LABEL);
     }
 
@@ -89,8 +90,12 @@ final class SurveyWriter {
                 kind,
                 method,
                 looked ? Stated.of(s.poles(), "", at) : Stated.blank(at),
-                device && s.trueRating != null ? stated(s.trueRating, at) : looked && s.in.drawn ? stated(s.rating, at) : Stated.blank(at),
-                device && s.trueVoltage != null ? Stated.text(s.trueVoltage, at).read(Voltage::parse) : Stated.blank(at),
+                device && s.trueRating != null
+                        ? stated(s.trueRating, at)
+                        : looked && s.in.drawn ? stated(s.rating, at) : Stated.blank(at),
+                device && s.trueVoltage != null
+                        ? Stated.text(s.trueVoltage, at).read(Voltage::parse)
+                        : Stated.blank(at),
                 Stated.text(
                         device && s.truePhase != null
                                 ? s.truePhase
