@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 
 /**
@@ -32,9 +33,8 @@ final class Grid {
         double first = spines.stream().mapToDouble(Spine::firstY).max().orElse(0);
         double last = spines.stream().mapToDouble(Spine::lastY).min().orElse(0);
         size = spines.get(0).size();
-        double half = 0.5 * spines.get(0).pitch();
-        top = Math.max(first - half, ruleAbove(first, half * 2.2));
-        bottom = last + half;
+        top = bodyTop(spines.stream().mapToDouble(Spine::firstY).min().orElse(0), first);
+        bottom = last + Math.max(0.5 * linePitch(first, last), 0.6 * size);
         headTop = top;
     }
 
@@ -45,6 +45,44 @@ final class Grid {
 
     double top() {
         return top;
+    }
+
+    /** Where the first row begins: at a rule, below the headings, or half a row above the first position. */
+    private double bodyTop(double earliest, double latest) {
+        double ruled = ruleAbove(earliest, 1.1 * spines.get(0).pitch());
+        OptionalDouble foot = spines.stream()
+                .filter(Spine::headed)
+                .mapToDouble(s -> s.heading().orElseThrow().bottom())
+                .max();
+        boolean below = foot.isEmpty() || ruled > foot.getAsDouble() - 0.4 * size;
+        if (ruled > Double.NEGATIVE_INFINITY && below) return ruled;
+        if (foot.isEmpty() || foot.getAsDouble() > earliest) return latest - 0.5 * linePitch(earliest, latest + 20 * size);
+        // headings of several lines may reach one line further down than that of the positions
+        double low = foot.getAsDouble();
+        for (Phrase p : phrases)
+            if (p.centreY() < foot.getAsDouble() + 0.7 * p.size()
+                    && p.centreY() > foot.getAsDouble() - 2 * p.size()
+                    && p.centreY() < earliest - 0.8 * size
+                    && Math.abs(p.centreX() - spines.get(0).centreX()) < 90 * size) low = Math.max(low, p.box().bottom());
+        return Math.min(low + 0.1 * size, earliest - 0.5 * size);
+    }
+
+    /** The usual distance between lines of text among the rows. */
+    private double linePitch(double from, double to) {
+        double left = spines.get(0).left() - 12 * size, right = spines.get(spines.size() - 1).right() + 12 * size;
+        double[] levels = phrases.stream()
+                .filter(p -> p.centreY() >= from - 0.2 * size && p.centreY() <= to + 0.2 * size)
+                .filter(p -> p.right() > left && p.left() < right)
+                .mapToDouble(Phrase::centreY)
+                .sorted()
+                .toArray();
+        double[] steps = new double[levels.length];
+        int n = 0;
+        for (int i = 1; i < levels.length; i++)
+            if (levels[i] - levels[i - 1] > 0.4 * size) steps[n++] = levels[i] - levels[i - 1];
+        if (n == 0) return spines.get(0).pitch();
+        java.util.Arrays.sort(steps, 0, n);
+        return Math.min(spines.get(0).pitch(), steps[n / 2]);
     }
 
     private double ruleAbove(double y, double reach) {
@@ -88,7 +126,8 @@ final class Grid {
                 ruledLeft = Math.min(ruledLeft, r.from());
                 ruledRight = Math.max(ruledRight, r.to());
             }
-        if (ruledRight - ruledLeft > right - left + 12 * size) return new double[] {ruledLeft - 1, ruledRight + 1};
+        boolean wide = ruledRight - ruledLeft > Math.max(14 * size, right - left + 0.5 * size);
+        if (wide) return new double[] {ruledLeft - 1, ruledRight + 1};
         return open(left, right);
     }
 

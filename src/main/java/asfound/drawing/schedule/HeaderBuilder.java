@@ -41,14 +41,22 @@ final class HeaderBuilder {
         }
         here.forEach(best::putIfAbsent);
         labelled(region.values());
-        if (!running) return;
+        if (!running) {
+            title(region);
+            return;
+        }
         for (Value v : region.values())
             if (v.field() != Field.OTHER && !v.field().isTotal()) loose(v.text(), v.box(), v.field());
+        title(region);
         for (Phrase p : region.loose()) {
-            if (designation.isBlank())
-                Titles.nameIn(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));
             loose(p.text(), p.box(), Field.OTHER);
         }
+    }
+
+    private void title(LabelReader.Labelled region) {
+        for (Phrase p : region.loose())
+            if (designation.isBlank())
+                Titles.nameIn(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));
     }
 
     private void labelled(List<Value> values) {

@@ -43,10 +43,10 @@ final class Headers {
             int known = 0;
             for (int t = 0; t < tables.size(); t++) {
                 HeaderBuilder builder = new HeaderBuilder(sheet);
-                builder.add(region(t, where), where != Where.BELOW);
+                builder.add(region(t, where), true);
                 known += builder.known();
             }
-            if (known > most + (main == Where.ABOVE ? 1 : 0)) {
+            if (most < 0 || known > most + tables.size()) {
                 most = known;
                 main = where;
             }

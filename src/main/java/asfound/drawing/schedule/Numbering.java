@@ -12,7 +12,8 @@ final class Numbering {
     /** Joins one side's rows in the way that leaves least unexplained. */
     static Devices.Joined join(
             List<Row> rows, Loads loads, Spine spine, boolean alone, Optional<Settings.Numbering> told) {
-        boolean ways = spine.tokens().stream().anyMatch(t -> t.text().isWay());
+        boolean ways = rows.stream()
+                .anyMatch(r -> r.token().filter(t -> t.text().isWay()).isPresent());
         if (ways) return Devices.join(rows, loads, 1);
         boolean everySecond = spine.isOdd() || spine.isEven();
         Devices.Joined across = Devices.join(rows, loads, 2);

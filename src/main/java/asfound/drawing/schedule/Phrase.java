@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 record Phrase(List<Word> words, String text, Box box) {
 
     private static final double GAP = 0.62;
+    private static final double WIDEST_GAP = 1.05;
 
     Phrase {
         words = List.copyOf(words);
@@ -53,13 +54,28 @@ record Phrase(List<Word> words, String text, Box box) {
     static List<Phrase> of(Sheet sheet) {
         List<Word> words = sheet.words().stream().filter(Word::upright).toList();
         List<Phrase> out = new ArrayList<>();
-        for (List<Word> line : lines(words)) join(line, sheet.down(), out);
+        List<List<Word>> lines = lines(words);
+        double gap = gap(lines);
+        for (List<Word> line : lines) join(line, sheet.down(), gap, out);
         out.sort(ORDER);
         return out;
     }
 
     static final Comparator<Phrase> ORDER =
             Comparator.comparingDouble(Phrase::centreY).thenComparingDouble(Phrase::left);
+
+    /** The widest gap inside a phrase, in units of the type's size: wide and spaced types have wide spaces. */
+    private static double gap(List<List<Word>> lines) {
+        List<Double> gaps = new ArrayList<>();
+        for (List<Word> line : lines)
+            for (int i = 1; i < line.size(); i++) {
+                double gap = (line.get(i).left() - line.get(i - 1).right()) / line.get(i).size();
+                if (gap > 0.1 && gap < 0.95) gaps.add(gap);
+            }
+        if (gaps.size() < 6) return GAP;
+        gaps.sort(Comparator.naturalOrder());
+        return Math.min(WIDEST_GAP, Math.max(GAP, 1.35 * gaps.get(gaps.size() / 2)));
+    }
 
     /** Words whose middles lie on one level, each line from left to right. */
     static List<List<Word>> lines(List<Word> words) {
@@ -84,10 +100,10 @@ record Phrase(List<Word> words, String text, Box box) {
         return lines;
     }
 
-    private static void join(List<Word> line, Rules down, List<Phrase> out) {
+    private static void join(List<Word> line, Rules down, double gap, List<Phrase> out) {
         List<Word> open = new ArrayList<>();
         for (Word w : line) {
-            if (!open.isEmpty() && !follows(open.get(open.size() - 1), w, down)) {
+            if (!open.isEmpty() && !follows(open.get(open.size() - 1), w, down, gap)) {
                 out.add(Phrase.of(open));
                 open = new ArrayList<>();
             }
@@ -96,10 +112,10 @@ record Phrase(List<Word> words, String text, Box box) {
         if (!open.isEmpty()) out.add(Phrase.of(open));
     }
 
-    private static boolean follows(Word a, Word b, Rules down) {
+    private static boolean follows(Word a, Word b, Rules down, double widest) {
         double size = Math.min(a.size(), b.size());
         double gap = b.left() - a.right();
-        if (gap > GAP * size || gap < -0.5 * size || Math.max(a.size(), b.size()) > 1.7 * size) return false;
+        if (gap > widest * size || gap < -0.5 * size || Math.max(a.size(), b.size()) > 1.7 * size) return false;
         return !down.separates(a.right() - 0.15 * size, b.left() + 0.15 * size, b.centreY());
     }
 }

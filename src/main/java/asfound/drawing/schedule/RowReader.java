@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** Puts what stands in a side's columns to its rows. */
 final class RowReader {
@@ -29,7 +28,7 @@ final class RowReader {
         this.side = side;
         this.top = top;
         size = side.spine().size();
-        rows = rows(side.spine());
+        rows = RowLattice.rows(sheet, phrases, side);
         bottom = foot();
         spineBounds = spineBounds();
     }
@@ -51,36 +50,18 @@ final class RowReader {
         return bottom;
     }
 
-    /** The positions as rows, with rows put in where the numbers say that some stand there without one. */
-    private static List<Row> rows(Spine spine) {
-        List<Row> out = new ArrayList<>();
-        double pitch = spine.pitch();
-        int step = spine.step();
-        for (int i = 0; i < spine.tokens().size(); i++) {
-            Spine.Token t = spine.tokens().get(i);
-            if (i > 0) {
-                Spine.Token before = spine.tokens().get(i - 1);
-                int missing = (t.text().order() - before.text().order()) / step - 1;
-                double gap = (t.y() - before.y()) / pitch;
-                boolean fits = (t.text().order() - before.text().order()) % step == 0
-                        && before.text().numbers().size() == 1
-                        && missing > 0
-                        && missing < 12
-                        && Math.abs(gap - (missing + 1)) < 0.45;
-                for (int k = 1; fits && k <= missing; k++)
-                    out.add(new Row(
-                            Optional.empty(),
-                            before.text().order() + k * step,
-                            before.y() + k * (t.y() - before.y()) / (missing + 1)));
-            }
-            out.add(new Row(Optional.of(t), t.text().order(), t.y()));
-        }
-        return out;
+    /** The usual distance from one row to the next. */
+    private double pitch() {
+        if (rows.size() < 2) return 2 * size;
+        double[] steps = new double[rows.size() - 1];
+        for (int r = 1; r < rows.size(); r++) steps[r - 1] = rows.get(r).y() - rows.get(r - 1).y();
+        java.util.Arrays.sort(steps);
+        return Math.max(0.5 * size, steps[(steps.length - 1) / 2]);
     }
 
     /** Where the last row ends: at the next rule, or half a row further down. */
     private double foot() {
-        double last = rows.get(rows.size() - 1).y(), pitch = side.spine().pitch();
+        double last = rows.get(rows.size() - 1).y(), pitch = pitch();
         double x = side.spine().centreX();
         return sheet.across().between(last + 0.25 * size, last + 4.5 * pitch).stream()
                 .filter(r -> r.passes(x))

@@ -1,16 +1,18 @@
 package asfound.drawing.schedule;
 
+import asfound.model.Box;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A column of position numbers running down: what the rows of a schedule hang on.
  *
  * @param tokens from top to bottom, at least one
- * @param headed whether a heading above it says that these are positions
+ * @param heading where a heading above it says that these are positions
  */
-record Spine(List<Token> tokens, boolean headed) {
+record Spine(List<Token> tokens, Optional<Box> heading) {
 
     /** One entry of the column. */
     record Token(PositionText text, Phrase phrase) {
@@ -22,6 +24,10 @@ record Spine(List<Token> tokens, boolean headed) {
 
     Spine {
         tokens = List.copyOf(tokens);
+    }
+
+    boolean headed() {
+        return heading.isPresent();
     }
 
     double left() {

@@ -1,6 +1,9 @@
 package asfound.drawing.schedule;
 
+import asfound.drawing.page.Sheet;
+import asfound.drawing.page.Word;
 import asfound.drawing.schedule.Spine.Token;
+import asfound.model.Box;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,9 +16,11 @@ final class SpineFinder {
     private static final int UNHEADED_ROWS = 4;
 
     private final List<Phrase> phrases;
+    private final List<Word> turned;
 
-    SpineFinder(List<Phrase> phrases) {
+    SpineFinder(Sheet sheet, List<Phrase> phrases) {
         this.phrases = phrases;
+        turned = sheet.words().stream().filter(w -> !w.upright()).toList();
     }
 
     List<Spine> find() {
@@ -54,7 +59,7 @@ final class SpineFinder {
     }
 
     /** Parts a column where the numbers begin again. */
-    private static List<List<Token>> runs(List<Token> column) {
+    private List<List<Token>> runs(List<Token> column) {
         List<List<Token>> out = new ArrayList<>();
         List<Token> open = new ArrayList<>();
         for (int i = 0; i < column.size(); i++) {
@@ -68,60 +73,87 @@ final class SpineFinder {
         return out;
     }
 
-    private static boolean beginsAgain(List<Token> column, int i) {
-        int before = column.get(i - 1).text().order(),
-                here = column.get(i).text().order();
-        double gap = column.get(i).y() - column.get(i - 1).y(), pitch = pitch(column, i);
-        if (here > before) return here - before > 40 || gap > 7 * pitch;
+    private boolean beginsAgain(List<Token> column, int i) {
+        Token before = column.get(i - 1), here = column.get(i);
+        double gap = here.y() - before.y(), pitch = pitch(column, i);
+        if (here.text().order() > before.text().order()) return gap > 9 * pitch;
         // without a gap the numbers go on in another order: odd ones first, then even ones, or the next panel of a list
-        return gap > 2.2 * pitch;
+        return gap > 6 * pitch || gap > 2.2 * pitch && isParted(before.phrase(), here.phrase());
+    }
+
+    /** Something else stands between two entries of a column. */
+    private boolean isParted(Phrase above, Phrase below) {
+        double left = Math.min(above.left(), below.left()), right = Math.max(above.right(), below.right());
+        return phrases.stream()
+                .anyMatch(p -> p.centreY() > above.centreY() + 0.5 * above.size()
+                        && p.centreY() < below.centreY() - 0.5 * below.size()
+                        && p.left() < right
+                        && p.right() > left
+                        && !Texts.saysNothing(p.text()));
     }
 
     /** The smallest step down to the entries around {@code i}. */
     private static double pitch(List<Token> column, int i) {
         double smallest = Double.MAX_VALUE;
         for (int k = Math.max(1, i - 4); k < Math.min(column.size(), i + 5); k++)
-            if (k != i)
-                smallest =
-                        Math.min(smallest, column.get(k).y() - column.get(k - 1).y());
+            if (k != i) smallest = Math.min(smallest, column.get(k).y() - column.get(k - 1).y());
         return smallest == Double.MAX_VALUE ? 3 * column.get(i).phrase().size() : smallest;
     }
 
     private Optional<Spine> accept(List<Token> run) {
-        Optional<Phrase> heading = headingOf(run);
-        double weight =
-                heading.map(h -> Headings.weight(h.text(), Role.POSITION)).orElse(0.0);
-        Spine spine = new Spine(run, weight >= 0.8);
+        List<Phrase> above = above(run);
+        Optional<Box> heading = heading(run.get(0).phrase(), above);
+        Spine spine = new Spine(run, heading);
         if (run.size() == 1) return spine.headed() ? Optional.of(spine) : Optional.empty();
         if (spine.rising() < 0.7 || spine.regular() < 0.6) return Optional.empty();
         if (spine.headed()) return Optional.of(spine);
-        boolean otherwise = heading.isPresent()
-                && Headings.weigh(heading.get().text()).values().stream().anyMatch(w -> w >= 0.8);
+        boolean otherwise = !above.isEmpty()
+                && Headings.weigh(above.get(0).text()).entrySet().stream()
+                        .anyMatch(e -> e.getKey() != Role.PANEL && e.getValue() >= 0.8);
         return !otherwise && run.size() >= UNHEADED_ROWS && spine.regular() >= 0.75
                 ? Optional.of(spine)
                 : Optional.empty();
     }
 
-    /** The nearest phrase above the column's first entry, if it is near enough to head it. */
-    private Optional<Phrase> headingOf(List<Token> run) {
+    /** What stands above the column's first entry and near enough to head it, the nearest first. */
+    private List<Phrase> above(List<Token> run) {
         Phrase first = run.get(0).phrase();
         double left = first.left() - first.size(), right = first.right() + first.size();
         double reach = 7 * first.size() + 12;
-        List<Phrase> above = phrases.stream()
+        return phrases.stream()
                 .filter(p -> p.centreY() < first.centreY() - 0.4 * first.size())
                 .filter(p -> p.centreY() > first.centreY() - reach)
                 .filter(p -> p.left() < right && p.right() > left)
-                .sorted(Comparator.comparingDouble((Phrase p) -> -p.centreY()))
+                .sorted(Comparator.comparingDouble((Phrase p) -> -p.centreY()).thenComparingDouble(Phrase::left))
                 .toList();
-        if (above.isEmpty()) return Optional.empty();
-        Phrase near = above.get(0);
-        if (above.size() > 1 && Headings.weight(near.text(), Role.POSITION) < 0.8) {
-            Phrase both =
-                    Phrase.of(List.of(above.get(1).words().get(0), near.words().get(0)));
-            String text = above.get(1).text() + " " + near.text();
-            if (Headings.weight(text, Role.POSITION) >= 0.8)
-                return Optional.of(new Phrase(near.words(), text, both.box()));
+    }
+
+    /** The heading that says that the column holds positions: one phrase, two above each other, or a turned text. */
+    private Optional<Box> heading(Phrase first, List<Phrase> above) {
+        for (int i = 0; i < Math.min(3, above.size()); i++) {
+            Phrase near = above.get(i);
+            if (i > 0 && above.get(0).centreY() - near.centreY() > 0.5 * near.size()) break;
+            if (isPosition(near.text())) return Optional.of(near.box());
+            for (Phrase upper : above.subList(i + 1, above.size()))
+                if (near.box().y() - upper.box().bottom() < near.size() && isPosition(upper.text() + " " + near.text()))
+                    return Optional.of(near.box());
         }
-        return Optional.of(near);
+        return turnedHeading(first);
+    }
+
+    private static boolean isPosition(String text) {
+        return Headings.weight(text, Role.POSITION) >= 0.8;
+    }
+
+    private Optional<Box> turnedHeading(Phrase first) {
+        List<Word> own = turned.stream()
+                .filter(w -> w.bottom() < first.centreY() && w.bottom() > first.centreY() - 5 * first.size())
+                .filter(w -> w.left() < first.right() + 1.2 * first.size() && w.right() > first.left() - 1.2 * first.size())
+                .sorted(Comparator.comparingDouble((Word w) -> Math.round(w.centreX() / (0.5 * w.size())))
+                        .thenComparingDouble(w -> -w.bottom()))
+                .toList();
+        if (own.isEmpty()) return Optional.empty();
+        String text = String.join(" ", own.stream().map(Word::text).toList());
+        return isPosition(text) ? own.stream().map(Word::box).reduce(Box::union) : Optional.empty();
     }
 }

@@ -22,7 +22,7 @@ final class TableFinder {
     }
 
     List<Table> find() {
-        for (List<Spine> band : bands(new SpineFinder(phrases).find())) read(band);
+        for (List<Spine> band : bands(new SpineFinder(sheet, phrases).find())) read(band);
         tables.sort(Comparator.comparingDouble((Table t) -> Math.round(t.box().y() / 20))
                 .thenComparingDouble(t -> t.box().x()));
         return tables;

@@ -40,7 +40,8 @@ final class Texts {
                 && n > 1
                 && Character.isLetterOrDigit(text.charAt(n - 2))
                 && Character.isLetterOrDigit(line.charAt(0));
-        return broken ? text + line : text + " " + line;
+        boolean abbreviated = text.matches("(?i).*(?:^|\\W)(?:w|c/w|w/o|b|o|h|f)/");
+        return broken && !abbreviated ? text + line : text + " " + line;
     }
 
     static String upper(String text) {

@@ -14,7 +14,7 @@ final class Titles {
     private static final String NAME = "[\"'“]?([A-Z0-9][A-Z0-9./_#&-]*(?:\\s[A-Z0-9./_#-]*\\d[A-Z0-9./_#-]*)?)[\"'”]?";
     private static final Pattern AFTER = Pattern.compile(
             "^(?:" + SHEET + "\\s+(?:OF|FOR)?\\s*[-–:]?\\s*)?" + KIND + "(?:\\s+(?:" + SHEET
-                    + "|NAME|NO\\.?|DESIGNATION))?\\s*[-–—:]*\\s*" + NAME + "(?=$|[\\s,;(\\[-])",
+                    + "|NAME|NO\\.?|DESIGNATION))?(?:\\s+|\\s*[-–—:]+\\s*|(?=[\"'“]))" + NAME + "(?=$|[\\s,;(\\[-])",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BEFORE =
             Pattern.compile("^" + NAME + "\\s*[-–—:]*\\s*" + KIND + "?\\s*" + SHEET + "\\b", Pattern.CASE_INSENSITIVE);

@@ -1,0 +1,169 @@
+package asfound.drawing.schedule;
+
+import asfound.drawing.page.Rule;
+import asfound.drawing.page.Sheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * The rows that hang on a spine: one for each position that is printed, and those between two positions where the numbers
+ * and the page both say that some stand there without a number. On a board with ways each phase of a way is a row.
+ */
+final class RowLattice {
+
+    private static final Pattern PHASES =
+            Pattern.compile("(?:L[123]|[RYBAC])(?:\\s*[-,/&+ ]?\\s*(?:L[123]|[RYBAC]))*|TP&?N?", Pattern.CASE_INSENSITIVE);
+
+    private final Sheet sheet;
+    private final List<Phrase> phrases;
+    private final Side side;
+    private final Spine spine;
+    private final double size;
+
+    private RowLattice(Sheet sheet, List<Phrase> phrases, Side side) {
+        this.sheet = sheet;
+        this.phrases = phrases;
+        this.side = side;
+        spine = side.spine();
+        size = spine.size();
+    }
+
+    static List<Row> rows(Sheet sheet, List<Phrase> phrases, Side side) {
+        RowLattice lattice = new RowLattice(sheet, phrases, side);
+        List<Row> ways = lattice.ways();
+        return ways.isEmpty() ? lattice.positions() : ways;
+    }
+
+    private List<Row> positions() {
+        List<Row> out = new ArrayList<>();
+        boolean each = spine.tokens().stream().allMatch(t -> t.text().numbers().size() == 1 && !t.text().isWay());
+        int[] steps = spine.tokens().size() > 1 && (spine.isOdd() || spine.isEven()) ? new int[] {2} : new int[] {1, 2};
+        for (int i = 0; i < spine.tokens().size(); i++) {
+            Spine.Token t = spine.tokens().get(i);
+            if (i > 0 && each) between(spine.tokens().get(i - 1), t, steps, out);
+            out.add(new Row(Optional.of(t), t.text().order(), t.y()));
+        }
+        boolean once = out.stream().anyMatch(r -> r.token().isEmpty());
+        if (once) after(spine.tokens().get(spine.tokens().size() - 1), out);
+        return out;
+    }
+
+    /** Where positions stand only beside a device's first pole, the last device's further poles follow the last position. */
+    private void after(Spine.Token last, List<Row> out) {
+        int poles = phrases.stream()
+                .filter(p -> Math.abs(p.centreY() - last.y()) < 0.4 * size)
+                .filter(p -> in(Role.POLES, p) || in(Role.DEVICE, p))
+                .map(p -> in(Role.POLES, p) ? DeviceText.polesOnly(p.text()) : DeviceText.parse(p.text()).flatMap(DeviceText::poles))
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElse(1);
+        int step = spine.isOdd() || spine.isEven() ? 2 : out.size() > 1 ? last.text().order() - out.get(out.size() - 2).number() : 1;
+        if (step != 1 && step != 2) return;
+        double pitch = out.size() > 1 ? (last.y() - out.get(0).y()) / (out.size() - 1) : spine.pitch();
+        for (int k = 1; k < poles; k++)
+            out.add(new Row(Optional.empty(), last.text().order() + k * step, last.y() + k * Math.min(pitch, spine.pitch())));
+    }
+
+    private boolean in(Role role, Phrase p) {
+        return side.column(role).filter(c -> c.holds(p.centreX())).isPresent();
+    }
+
+    private void between(Spine.Token a, Spine.Token b, int[] steps, List<Row> out) {
+        int up = b.text().order() - a.text().order();
+        List<Double> levels = null;
+        for (int step : steps) {
+            int missing = up % step == 0 ? up / step - 1 : 0;
+            if (missing < 1 || missing > 12) continue;
+            if (levels == null) levels = levels(a.y(), b.y());
+            double gap = (b.y() - a.y()) / spine.pitch();
+            boolean even = levels.isEmpty() && Math.abs(gap - (missing + 1)) < 0.3;
+            if (levels.size() != missing && !even) continue;
+            for (int k = 1; k <= missing; k++)
+                out.add(new Row(
+                        Optional.empty(),
+                        a.text().order() + k * step,
+                        even ? a.y() + k * (b.y() - a.y()) / (missing + 1) : levels.get(k - 1)));
+            return;
+        }
+    }
+
+    /** Where rows stand between two positions: in ruled cells, or on the level of what the narrow columns hold. */
+    private List<Double> levels(double from, double to) {
+        List<Rule> rules = new ArrayList<>();
+        for (Rule r : sheet.across().between(from, to))
+            if (r.passes(spine.centreX()) && (rules.isEmpty() || r.at() - rules.get(rules.size() - 1).at() > 0.7 * size))
+                rules.add(r);
+        List<Double> out = new ArrayList<>();
+        if (!rules.isEmpty()) {
+            for (int i = 1; i < rules.size(); i++) out.add((rules.get(i - 1).at() + rules.get(i).at()) / 2);
+            if (!out.isEmpty()) return out;
+        }
+        for (Phrase p : phrases) {
+            if (p.centreY() < from + 0.5 * size || p.centreY() > to - 0.5 * size || !isNarrow(p)) continue;
+            if (out.isEmpty() || p.centreY() - out.get(out.size() - 1) > 0.5 * size) out.add(p.centreY());
+        }
+        return out;
+    }
+
+    /** It stands in a column whose entries never run over a second line. */
+    private boolean isNarrow(Phrase p) {
+        return side.roles().entrySet().stream()
+                .anyMatch(e -> e.getKey() != Role.DESCRIPTION
+                        && e.getKey() != Role.OTHER
+                        && e.getValue().holds(p.centreX()));
+    }
+
+    /** One row for each phase of each way; none where the sheet has no ways. */
+    private List<Row> ways() {
+        Optional<Column> column = side.column(Role.PHASE);
+        if (column.isEmpty() || spine.tokens().stream().anyMatch(t -> t.text().isWay() || t.text().numbers().size() > 1))
+            return List.of();
+        List<List<Phrase>> groups = groups(column.get());
+        int rows = groups.stream().mapToInt(List::size).sum();
+        if (rows < 2 * spine.tokens().size() || groups.size() != spine.tokens().size()) return List.of();
+        List<Row> out = new ArrayList<>();
+        for (int g = 0; g < groups.size(); g++) {
+            int way = spine.tokens().get(g).text().first();
+            for (Phrase p : groups.get(g)) {
+                List<Integer> phases = phases(p.text());
+                PositionText text = new PositionText(List.of(way), phases, way + p.text());
+                out.add(new Row(Optional.of(new Spine.Token(text, p)), text.order(), p.centreY()));
+            }
+        }
+        return out;
+    }
+
+    /** The entries of the phase column, a new group wherever the phases begin again. */
+    private List<List<Phrase>> groups(Column column) {
+        double reach = 1.2 * spine.pitch();
+        List<List<Phrase>> out = new ArrayList<>();
+        int last = 9;
+        for (Phrase p : phrases) {
+            if (!column.holds(p.centreX()) || p.centreY() < spine.firstY() - reach || p.centreY() > spine.lastY() + reach)
+                continue;
+            if (!PHASES.matcher(p.text()).matches()) continue;
+            List<Integer> phases = phases(p.text());
+            if (phases.get(0) <= last) out.add(new ArrayList<>());
+            last = phases.get(phases.size() - 1);
+            out.get(out.size() - 1).add(p);
+        }
+        return out;
+    }
+
+    private static List<Integer> phases(String text) {
+        String t = text.toUpperCase(Locale.ROOT);
+        if (t.startsWith("TP")) return List.of(1, 2, 3);
+        boolean abc = t.matches("[ABC][-,/&+ ABC]*") && !t.contains("R") && !t.contains("Y");
+        List<Integer> out = new ArrayList<>();
+        java.util.regex.Matcher m = Pattern.compile("L[123]|[RYBAC]").matcher(t);
+        while (m.find()) {
+            String one = m.group();
+            int phase = one.startsWith("L") ? one.charAt(1) - '0' : abc ? "ABC".indexOf(one) + 1 : PositionText.phase(one);
+            out.add(phase);
+        }
+        return out.isEmpty() ? List.of(1) : out;
+    }
+}
