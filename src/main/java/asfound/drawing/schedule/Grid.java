@@ -56,20 +56,23 @@ final class Grid {
                 .max();
         boolean below = foot.isEmpty() || ruled > foot.getAsDouble() - 0.4 * size;
         if (ruled > Double.NEGATIVE_INFINITY && below) return ruled;
-        if (foot.isEmpty() || foot.getAsDouble() > earliest) return latest - 0.5 * linePitch(earliest, latest + 20 * size);
+        if (foot.isEmpty() || foot.getAsDouble() > earliest)
+            return latest - 0.5 * linePitch(earliest, latest + 20 * size);
         // headings of several lines may reach one line further down than that of the positions
         double low = foot.getAsDouble();
         for (Phrase p : phrases)
             if (p.centreY() < foot.getAsDouble() + 0.7 * p.size()
                     && p.centreY() > foot.getAsDouble() - 2 * p.size()
                     && p.centreY() < earliest - 0.8 * size
-                    && Math.abs(p.centreX() - spines.get(0).centreX()) < 90 * size) low = Math.max(low, p.box().bottom());
+                    && Math.abs(p.centreX() - spines.get(0).centreX()) < 90 * size)
+                low = Math.max(low, p.box().bottom());
         return Math.min(low + 0.1 * size, earliest - 0.5 * size);
     }
 
     /** The usual distance between lines of text among the rows. */
     private double linePitch(double from, double to) {
-        double left = spines.get(0).left() - 12 * size, right = spines.get(spines.size() - 1).right() + 12 * size;
+        double left = spines.get(0).left() - 12 * size,
+                right = spines.get(spines.size() - 1).right() + 12 * size;
         double[] levels = phrases.stream()
                 .filter(p -> p.centreY() >= from - 0.2 * size && p.centreY() <= to + 0.2 * size)
                 .filter(p -> p.right() > left && p.left() < right)
@@ -111,9 +114,52 @@ final class Grid {
             List<String> texts = texts(body, left, right);
             String heading = heading(left, right);
             headTop = Math.min(headTop, headingTop);
-            if (!texts.isEmpty() || !heading.isEmpty()) columns.add(Column.of(left, right, heading, texts));
+            Column column = Column.of(left, right, heading, texts);
+            if (!texts.isEmpty() && isBeside(column, body) || !heading.isEmpty() && texts.isEmpty())
+                columns.add(column);
         }
         return columns;
+    }
+
+    /** It belongs to the rows: inside the rules across, or no block of labels and values that stands beside the table. */
+    private boolean isBeside(Column column, List<Phrase> body) {
+        if (spines.stream().anyMatch(s -> column.holds(s.centreX()))) return true;
+        double x = (column.left() + column.right()) / 2;
+        List<double[]> ruled = spines.stream().map(this::ruled).toList();
+        if (ruled.stream().allMatch(r -> r.length > 0)) return ruled.stream().anyMatch(r -> x > r[0] && x < r[1]);
+        List<Phrase> own = body.stream().filter(p -> column.holds(p.centreX())).toList();
+        long labels = own.stream().filter(this::isLabelled).count();
+        return labels < 3 || labels * 10 < own.size() * 3;
+    }
+
+    /** A label of a header, or what stands to the right of one. */
+    private boolean isLabelled(Phrase p) {
+        if (isLabel(p.text())) return true;
+        return phrases.stream()
+                .filter(o -> o.right() <= p.left() && p.left() - o.right() < 20 * size)
+                .filter(o -> Math.abs(o.centreY() - p.centreY()) < 0.3 * size)
+                .max(Comparator.comparingDouble(Phrase::right))
+                .filter(o -> isLabel(o.text()))
+                .isPresent();
+    }
+
+    private static boolean isLabel(String text) {
+        return Labels.at(List.of(text.split(" ")), 0)
+                .filter(l -> l.field() != Field.OTHER
+                        && !l.field().isTotal()
+                        && (l.marked() || l.end() == text.split(" ").length))
+                .isPresent();
+    }
+
+    /** How far the rules across a spine reach; nothing where they are not those of a whole table. */
+    private double[] ruled(Spine spine) {
+        double left = spine.left(), right = spine.right();
+        for (Rule r : sheet.across().between(spine.firstY() - 2 * size, spine.lastY() + 2 * size))
+            if (r.passes(spine.centreX())) {
+                left = Math.min(left, r.from());
+                right = Math.max(right, r.to());
+            }
+        return right - left > 14 * size ? new double[] {left, right} : new double[0];
     }
 
     /** How far the table reaches to both sides. */
@@ -144,15 +190,14 @@ final class Grid {
         for (Phrase p : phrases)
             if (p.centreY() > head && p.centreY() < bottom && p.left() >= barLeft - 1 && p.right() <= barRight + 1)
                 near.add(p);
-        double reach = 16 * size;
         boolean grown = true;
         while (grown) {
             grown = false;
             for (Phrase p : near) {
-                if (p.right() < left && p.right() > left - reach && lines(near, p)) {
+                if (p.right() < left && reaches(near, p, left - p.right())) {
                     left = p.left();
                     grown = true;
-                } else if (p.left() > right && p.left() < right + reach && lines(near, p)) {
+                } else if (p.left() > right && reaches(near, p, p.left() - right)) {
                     right = p.right();
                     grown = true;
                 } else if (p.left() < left && p.right() >= left) {
@@ -167,12 +212,20 @@ final class Grid {
         return new double[] {left - 0.5 * size, right + 0.5 * size};
     }
 
-    /** Others stand above or below it: it is part of a column, not a remark beside the table. */
-    private boolean lines(List<Phrase> near, Phrase p) {
-        long others = near.stream()
-                .filter(o -> o != p && o.right() > p.left() && o.left() < p.right())
-                .count();
-        return others >= Math.max(1, spines.get(0).tokens().size() / 6);
+    /** It is part of a column that belongs to the rows, not a remark beside the table: the more rows, the further away. */
+    private boolean reaches(List<Phrase> near, Phrase p, double gap) {
+        if (gap > 34 * size) return false;
+        List<Phrase> column = near.stream()
+                .filter(o -> o.right() > p.left() && o.left() < p.right())
+                .toList();
+        double share = 0;
+        for (Spine s : spines) {
+            long beside = s.tokens().stream()
+                    .filter(t -> column.stream().anyMatch(o -> Math.abs(t.y() - o.centreY()) < 0.3 * size))
+                    .count();
+            share = Math.max(share, beside / (double) s.tokens().size());
+        }
+        return gap < 4 * size ? share > 0.1 : share > (gap < 16 * size ? 0.16 : 0.35);
     }
 
     private List<Double> cuts(List<Phrase> body, double left, double right) {

@@ -69,7 +69,8 @@ record Phrase(List<Word> words, String text, Box box) {
         List<Double> gaps = new ArrayList<>();
         for (List<Word> line : lines)
             for (int i = 1; i < line.size(); i++) {
-                double gap = (line.get(i).left() - line.get(i - 1).right()) / line.get(i).size();
+                double gap = (line.get(i).left() - line.get(i - 1).right())
+                        / line.get(i).size();
                 if (gap > 0.1 && gap < 0.95) gaps.add(gap);
             }
         if (gaps.size() < 6) return GAP;

@@ -14,8 +14,8 @@ import java.util.regex.Pattern;
  */
 final class RowLattice {
 
-    private static final Pattern PHASES =
-            Pattern.compile("(?:L[123]|[RYBAC])(?:\\s*[-,/&+ ]?\\s*(?:L[123]|[RYBAC]))*|TP&?N?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern PHASES = Pattern.compile(
+            "(?:L[123]|[RYBAC])(?:\\s*[-,/&+ ]?\\s*(?:L[123]|[RYBAC]))*|TP&?N?", Pattern.CASE_INSENSITIVE);
 
     private final Sheet sheet;
     private final List<Phrase> phrases;
@@ -39,7 +39,8 @@ final class RowLattice {
 
     private List<Row> positions() {
         List<Row> out = new ArrayList<>();
-        boolean each = spine.tokens().stream().allMatch(t -> t.text().numbers().size() == 1 && !t.text().isWay());
+        boolean each = spine.tokens().stream()
+                .allMatch(t -> t.text().numbers().size() == 1 && !t.text().isWay());
         int[] steps = spine.tokens().size() > 1 && (spine.isOdd() || spine.isEven()) ? new int[] {2} : new int[] {1, 2};
         for (int i = 0; i < spine.tokens().size(); i++) {
             Spine.Token t = spine.tokens().get(i);
@@ -56,15 +57,22 @@ final class RowLattice {
         int poles = phrases.stream()
                 .filter(p -> Math.abs(p.centreY() - last.y()) < 0.4 * size)
                 .filter(p -> in(Role.POLES, p) || in(Role.DEVICE, p))
-                .map(p -> in(Role.POLES, p) ? DeviceText.polesOnly(p.text()) : DeviceText.parse(p.text()).flatMap(DeviceText::poles))
+                .map(p -> in(Role.POLES, p)
+                        ? DeviceText.polesOnly(p.text())
+                        : DeviceText.parse(p.text()).flatMap(DeviceText::poles))
                 .flatMap(Optional::stream)
                 .findFirst()
                 .orElse(1);
-        int step = spine.isOdd() || spine.isEven() ? 2 : out.size() > 1 ? last.text().order() - out.get(out.size() - 2).number() : 1;
+        int step = spine.isOdd() || spine.isEven()
+                ? 2
+                : out.size() > 1 ? last.text().order() - out.get(out.size() - 2).number() : 1;
         if (step != 1 && step != 2) return;
         double pitch = out.size() > 1 ? (last.y() - out.get(0).y()) / (out.size() - 1) : spine.pitch();
-        for (int k = 1; k < poles; k++)
-            out.add(new Row(Optional.empty(), last.text().order() + k * step, last.y() + k * Math.min(pitch, spine.pitch())));
+        List<Double> below = poles == 1 ? List.of() : levels(last.y(), last.y() + (2.5 * poles + 1) * pitch);
+        for (int k = 1; k < poles; k++) {
+            double y = k <= below.size() ? below.get(k - 1) : last.y() + k * Math.min(pitch, spine.pitch());
+            out.add(new Row(Optional.empty(), last.text().order() + k * step, y));
+        }
     }
 
     private boolean in(Role role, Phrase p) {
@@ -94,11 +102,12 @@ final class RowLattice {
     private List<Double> levels(double from, double to) {
         List<Rule> rules = new ArrayList<>();
         for (Rule r : sheet.across().between(from, to))
-            if (r.passes(spine.centreX()) && (rules.isEmpty() || r.at() - rules.get(rules.size() - 1).at() > 0.7 * size))
-                rules.add(r);
+            if (r.passes(spine.centreX())
+                    && (rules.isEmpty() || r.at() - rules.get(rules.size() - 1).at() > 0.7 * size)) rules.add(r);
         List<Double> out = new ArrayList<>();
         if (!rules.isEmpty()) {
-            for (int i = 1; i < rules.size(); i++) out.add((rules.get(i - 1).at() + rules.get(i).at()) / 2);
+            for (int i = 1; i < rules.size(); i++)
+                out.add((rules.get(i - 1).at() + rules.get(i).at()) / 2);
             if (!out.isEmpty()) return out;
         }
         for (Phrase p : phrases) {
@@ -119,8 +128,9 @@ final class RowLattice {
     /** One row for each phase of each way; none where the sheet has no ways. */
     private List<Row> ways() {
         Optional<Column> column = side.column(Role.PHASE);
-        if (column.isEmpty() || spine.tokens().stream().anyMatch(t -> t.text().isWay() || t.text().numbers().size() > 1))
-            return List.of();
+        if (column.isEmpty()
+                || spine.tokens().stream()
+                        .anyMatch(t -> t.text().isWay() || t.text().numbers().size() > 1)) return List.of();
         List<List<Phrase>> groups = groups(column.get());
         int rows = groups.stream().mapToInt(List::size).sum();
         if (rows < 2 * spine.tokens().size() || groups.size() != spine.tokens().size()) return List.of();
@@ -142,8 +152,9 @@ final class RowLattice {
         List<List<Phrase>> out = new ArrayList<>();
         int last = 9;
         for (Phrase p : phrases) {
-            if (!column.holds(p.centreX()) || p.centreY() < spine.firstY() - reach || p.centreY() > spine.lastY() + reach)
-                continue;
+            if (!column.holds(p.centreX())
+                    || p.centreY() < spine.firstY() - reach
+                    || p.centreY() > spine.lastY() + reach) continue;
             if (!PHASES.matcher(p.text()).matches()) continue;
             List<Integer> phases = phases(p.text());
             if (phases.get(0) <= last) out.add(new ArrayList<>());
@@ -161,7 +172,8 @@ final class RowLattice {
         java.util.regex.Matcher m = Pattern.compile("L[123]|[RYBAC]").matcher(t);
         while (m.find()) {
             String one = m.group();
-            int phase = one.startsWith("L") ? one.charAt(1) - '0' : abc ? "ABC".indexOf(one) + 1 : PositionText.phase(one);
+            int phase =
+                    one.startsWith("L") ? one.charAt(1) - '0' : abc ? "ABC".indexOf(one) + 1 : PositionText.phase(one);
             out.add(phase);
         }
         return out.isEmpty() ? List.of(1) : out;

@@ -54,7 +54,8 @@ final class RowReader {
     private double pitch() {
         if (rows.size() < 2) return 2 * size;
         double[] steps = new double[rows.size() - 1];
-        for (int r = 1; r < rows.size(); r++) steps[r - 1] = rows.get(r).y() - rows.get(r - 1).y();
+        for (int r = 1; r < rows.size(); r++)
+            steps[r - 1] = rows.get(r).y() - rows.get(r - 1).y();
         java.util.Arrays.sort(steps);
         return Math.max(0.5 * size, steps[(steps.length - 1) / 2]);
     }
@@ -203,9 +204,12 @@ final class RowReader {
 
     /** The positions of these rows stand in cells of their own, so the wider cell was made by joining them. */
     private boolean isMerged(int first, int last) {
-        double x = side.spine().centreX();
         for (int r = first; r < last; r++) {
             double a = rows.get(r).y(), b = rows.get(r + 1).y();
+            double x = rows.get(r)
+                    .token()
+                    .map(t -> t.phrase().centreX())
+                    .orElse(side.spine().centreX());
             boolean parted = sheet.across().between(a, b).stream().anyMatch(rule -> rule.passes(x));
             if (!parted) return false;
         }

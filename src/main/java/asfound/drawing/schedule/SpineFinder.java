@@ -96,7 +96,9 @@ final class SpineFinder {
     private static double pitch(List<Token> column, int i) {
         double smallest = Double.MAX_VALUE;
         for (int k = Math.max(1, i - 4); k < Math.min(column.size(), i + 5); k++)
-            if (k != i) smallest = Math.min(smallest, column.get(k).y() - column.get(k - 1).y());
+            if (k != i)
+                smallest =
+                        Math.min(smallest, column.get(k).y() - column.get(k - 1).y());
         return smallest == Double.MAX_VALUE ? 3 * column.get(i).phrase().size() : smallest;
     }
 
@@ -148,7 +150,8 @@ final class SpineFinder {
     private Optional<Box> turnedHeading(Phrase first) {
         List<Word> own = turned.stream()
                 .filter(w -> w.bottom() < first.centreY() && w.bottom() > first.centreY() - 5 * first.size())
-                .filter(w -> w.left() < first.right() + 1.2 * first.size() && w.right() > first.left() - 1.2 * first.size())
+                .filter(w ->
+                        w.left() < first.right() + 1.2 * first.size() && w.right() > first.left() - 1.2 * first.size())
                 .sorted(Comparator.comparingDouble((Word w) -> Math.round(w.centreX() / (0.5 * w.size())))
                         .thenComparingDouble(w -> -w.bottom()))
                 .toList();

@@ -119,7 +119,7 @@ final class TableFinder {
         double first = panel.stream().mapToDouble(s -> s.spine().firstY()).min().orElse(0);
         double last = panel.stream().mapToDouble(s -> s.spine().lastY()).max().orElse(0);
         double pitch = panel.get(0).spine().pitch();
-        double top = Math.min(grid.top(), first - 0.3 * pitch);
+        double top = Math.min(grid.top(), first - 0.5 * panel.get(0).spine().size());
         return new Table(
                 panel,
                 top,
