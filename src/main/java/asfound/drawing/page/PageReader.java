@@ -28,11 +28,16 @@ public final class PageReader {
      *
      * @param number of the page, from 1
      * @param deadlineNanos as {@link System#nanoTime} tells it
-     * @throws IOException where the page's content is broken, takes too long or holds too much
+     * @throws TooMuchException where the page takes too long or holds too much
+     * @throws IOException where the page's content is broken
      */
     public Page read(int number, long deadlineNanos) throws IOException {
         PageScan scan = new PageScan(document.getPage(number - 1), new HiddenContent(document), deadlineNanos);
-        scan.scan();
+        try {
+            scan.scan();
+        } catch (PageScan.PageTimeException e) {
+            throw new TooMuchException(e);
+        }
         List<Glyph> letters = scan.glyphs().stream().filter(g -> !g.isSpace()).toList();
         int unknown = (int)
                 letters.stream().filter(g -> g.text().contains(Glyph.UNKNOWN)).count();
@@ -45,6 +50,15 @@ public final class PageReader {
                 unknown,
                 scan.imageShare(),
                 scan.outlines());
+    }
+
+    /** A page takes longer, or holds more, than a page may. */
+    public static final class TooMuchException extends IOException {
+        private static final long serialVersionUID = 1L;
+
+        TooMuchException(Throwable cause) {
+            super("the page takes too long or holds too much", cause);
+        }
     }
 
     private List<Sheet> sheets(int number, PageScan scan) {

@@ -37,14 +37,24 @@ final class SheetReader {
         List<HeaderText> headers = Headers.of(sheet, phrases, boxes).read();
         for (int t = 0; t < tables.size(); t++)
             for (PanelReader.Circuits circuits : read.get(t))
-                directories.add(directory(sheet, headers.get(t), circuits, fallbackName));
+                directories.add(directory(sheet, phrases, tables.get(t), headers.get(t), circuits, fallbackName));
+        for (Box box : finder.unexplained())
+            problems.add(new Problem(
+                    sheet.place(box),
+                    "This looks like a schedule and could not be explained: a column of positions without descriptions or"
+                            + " ratings beside it.",
+                    "Read this part by hand."));
         return new SheetReading(directories, problems);
     }
 
-    private static Directory directory(Sheet sheet, HeaderText header, PanelReader.Circuits circuits, String fallback) {
+    private static Directory directory(
+            Sheet sheet,
+            List<Phrase> phrases,
+            Table table,
+            HeaderText header,
+            PanelReader.Circuits circuits,
+            String fallback) {
         List<Circuit> out = new ArrayList<>();
-        List<Problem> problems = new ArrayList<>();
-        List<Integer> unread = new ArrayList<>();
         Place place = sheet.place(circuits.box());
         for (Draft d : circuits.drafts()) {
             Place where = sheet.place(d.box());
@@ -60,7 +70,10 @@ final class SheetReader {
         }
         Directory.Header head = circuits.name().isEmpty() ? header.header() : named(circuits.name(), place);
         String panel = head.designation().or(fallback);
-        return new Directory(panel, head, out, header.totals(), place, 1.0, unread, problems);
+        Reliability relied = Reliability.of(circuits, table, head.designation().isStated(), sheet::place);
+        List<Problem> problems = new ArrayList<>(relied.problems());
+        problems.addAll(Lugs.problems(phrases, circuits.box(), sheet::place));
+        return new Directory(panel, head, out, header.totals(), place, relied.confidence(), relied.unread(), problems);
     }
 
     /** The header of one panel of a combined list: its name alone. */

@@ -110,7 +110,12 @@ final class TableFinder {
         if (a.isOdd() && b.isEven() && panel.size() == 1) return true;
         if (lowest == 1) return false;
         int highest = seen.stream().max(Integer::compare).orElse(0);
-        return lowest == highest + 1 || lowest > highest && lowest - highest < 4;
+        if (lowest == highest + 1 || lowest > highest && lowest - highest < 4) return true;
+        // the second half of a sheet whose columns go on from another page
+        return lowest > highest
+                && a.step() == 1
+                && b.step() == 1
+                && Math.abs(a.tokens().size() - b.tokens().size()) <= 1;
     }
 
     private Table table(List<Side> panel, Grid grid) {

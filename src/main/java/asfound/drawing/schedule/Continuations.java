@@ -1,0 +1,119 @@
+package asfound.drawing.schedule;
+
+import asfound.model.Directory;
+import asfound.model.Directory.Circuit;
+import asfound.model.Directory.Header;
+import asfound.model.Directory.Use;
+import asfound.model.Place;
+import asfound.model.Problem;
+import asfound.model.Stated;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Puts a directory that goes on on the next page, or beside itself, together again. */
+final class Continuations {
+
+    private Continuations() {}
+
+    static List<Directory> join(List<Directory> read) {
+        List<Directory> out = new ArrayList<>();
+        for (Directory d : read) {
+            int last = out.size() - 1;
+            if (last >= 0 && continues(out.get(last), d)) out.set(last, joined(out.get(last), d));
+            else out.add(d);
+        }
+        return out;
+    }
+
+    private static boolean continues(Directory a, Directory b) {
+        int between = lastPage(a) - b.place().pageNumber();
+        if (between < -1 || !a.place().file().equals(b.place().file())) return false;
+        if (a.place() instanceof Place.InRow || b.place() instanceof Place.InRow) return false;
+        boolean named = b.header().designation().isStated();
+        if (named && !key(a.panel()).equals(key(b.panel()))) return false;
+        if (!named && (between == 0 || lowest(b) == 1)) return false;
+        Set<Integer> own = positions(a);
+        long again = b.circuits().stream()
+                .filter(c -> !isBlank(c))
+                .filter(c -> c.positions().stream().anyMatch(own::contains))
+                .count();
+        return named ? again <= 1 : again == 0 && lowest(b) > 1;
+    }
+
+    private static int lastPage(Directory d) {
+        return d.circuits().stream()
+                .mapToInt(c -> c.place().pageNumber())
+                .max()
+                .orElse(d.place().pageNumber());
+    }
+
+    private static int lowest(Directory d) {
+        return d.circuits().stream().mapToInt(Circuit::position).min().orElse(0);
+    }
+
+    private static String key(String name) {
+        return name.toUpperCase(Locale.ROOT).replaceAll("[^A-Z0-9]", "");
+    }
+
+    private static Set<Integer> positions(Directory d) {
+        Set<Integer> out = new HashSet<>();
+        d.circuits().forEach(c -> out.addAll(c.positions()));
+        return out;
+    }
+
+    private static boolean isBlank(Circuit c) {
+        return c.use() == Use.SPACE && c.description().isBlank() && c.ratingA().isBlank();
+    }
+
+    private static Directory joined(Directory a, Directory b) {
+        List<Circuit> circuits = new ArrayList<>(a.circuits());
+        for (Circuit c : b.circuits()) if (!carriesOn(a, c)) circuits.add(c);
+        circuits.sort(Comparator.comparingInt(Circuit::position));
+        List<Integer> unread = new ArrayList<>(a.unread());
+        unread.addAll(b.unread());
+        List<Problem> problems = new ArrayList<>(a.problems());
+        problems.addAll(b.problems());
+        return new Directory(
+                a.panel(),
+                header(a.header(), b.header()),
+                circuits,
+                b.totals().totalVA().isBlank() && b.totals().byPhaseVA().isEmpty() ? a.totals() : b.totals(),
+                a.place(),
+                Math.min(a.confidence(), b.confidence()),
+                unread,
+                problems);
+    }
+
+    /** The rows of a device that began on the page before: blank, or printed once more. */
+    private static boolean carriesOn(Directory a, Circuit c) {
+        for (Circuit o : a.circuits())
+            if (o.positions().containsAll(c.positions()) || o.positions().contains(c.position()) && o.poles() > 1)
+                return isBlank(c)
+                        || c.description().or("").equals(o.description().or(""))
+                                && c.ratingA().value().equals(o.ratingA().value());
+        return false;
+    }
+
+    private static Header header(Header a, Header b) {
+        return new Header(
+                first(a.designation(), b.designation()),
+                first(a.location(), b.location()),
+                first(a.fedFrom(), b.fedFrom()),
+                first(a.voltage(), b.voltage()),
+                first(a.phases(), b.phases()),
+                first(a.wires(), b.wires()),
+                first(a.busA(), b.busA()),
+                first(a.mainA(), b.mainA()),
+                first(a.mains(), b.mains()),
+                first(a.interruptingKA(), b.interruptingKA()),
+                first(a.mounting(), b.mounting()));
+    }
+
+    private static <T> Stated<T> first(Stated<T> a, Stated<T> b) {
+        return a.isBlank() ? b : a;
+    }
+}

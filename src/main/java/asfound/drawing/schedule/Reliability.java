@@ -1,0 +1,116 @@
+package asfound.drawing.schedule;
+
+import asfound.model.Place;
+import asfound.model.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+
+/** How far a reading can be relied on, and what in it a person must look at. */
+final class Reliability {
+
+    private static final String LOOK = "Look at the drawing at this place.";
+
+    private final List<Problem> problems = new ArrayList<>();
+    private final Set<Integer> unread = new TreeSet<>();
+    private double confidence = 1;
+
+    private Reliability() {}
+
+    static Reliability of(
+            PanelReader.Circuits circuits, Table table, boolean named, Function<asfound.model.Box, Place> places) {
+        Reliability r = new Reliability();
+        Place whole = places.apply(circuits.box());
+        r.positions(circuits, table, whole);
+        for (Draft d : circuits.drafts()) r.draft(d, places.apply(d.box()));
+        for (String stray : circuits.strays())
+            r.say(whole, 0.04, "Text among the rows belongs to no position: '" + stray + "'.");
+        r.columns(table, whole);
+        r.confidence -= Math.min(0.3, 0.03 * circuits.cost());
+        if (!named) r.confidence -= 0.1;
+        long odd = circuits.drafts().stream()
+                .filter(d -> d.ratingA()
+                        .value()
+                        .filter(a -> !DeviceText.isStandard(a))
+                        .isPresent())
+                .count();
+        r.confidence -= 0.4 * odd / Math.max(1, circuits.drafts().size());
+        return r;
+    }
+
+    List<Problem> problems() {
+        return problems;
+    }
+
+    List<Integer> unread() {
+        return List.copyOf(unread);
+    }
+
+    /** From 0 to 1, to a hundredth. */
+    double confidence() {
+        return Math.round(100 * Math.max(0.05, Math.min(1, confidence))) / 100.0;
+    }
+
+    private void say(Place place, double cost, String message) {
+        problems.add(new Problem(place, message, LOOK));
+        confidence -= cost;
+    }
+
+    private void draft(Draft d, Place place) {
+        if (d.trouble().isEmpty()) return;
+        unread.add(d.positions().get(0));
+        say(place, 0.03, "Position " + d.positions().get(0) + " could not be read in full: " + d.trouble() + ".");
+    }
+
+    /** Where each position has its row, none is missing between the first and the last. */
+    private void positions(PanelReader.Circuits circuits, Table table, Place whole) {
+        boolean rowEach = table.sides().stream()
+                .flatMap(s -> s.spine().tokens().stream())
+                .allMatch(t -> t.text().numbers().size() == 1);
+        Set<Integer> seen = new TreeSet<>();
+        circuits.drafts().forEach(d -> seen.addAll(d.positions()));
+        if (seen.isEmpty()) return;
+        int highest = seen.stream().max(Integer::compare).orElse(0),
+                lowest = seen.iterator().next();
+        List<Integer> missing = new ArrayList<>();
+        for (int p = lowest; p <= highest; p++) if (!seen.contains(p)) missing.add(p);
+        if (missing.isEmpty()) return;
+        boolean few = missing.size() * 4 < highest - lowest;
+        if (rowEach && few) {
+            unread.addAll(missing);
+            for (int p : missing)
+                say(whole, 0.02, "Position " + p + " was not found between " + lowest + " and " + highest + ".");
+        } else confidence -= 0.02;
+    }
+
+    /** A side without a description or a rating is half a directory; a column that nobody understands may hold anything. */
+    private void columns(Table table, Place whole) {
+        for (Side side : table.sides()) {
+            if (!side.roles().containsKey(Role.DESCRIPTION)) say(whole, 0.35, "No column of descriptions was found.");
+            boolean rated =
+                    side.roles().containsKey(Role.RATING) || side.roles().containsKey(Role.DEVICE);
+            if (!rated) confidence -= 0.15;
+            if (!side.spine().headed()) confidence -= 0.1;
+            for (Column c : side.columns())
+                if (!side.roles().containsValue(c) && !c.isBlank() && !isKnown(c))
+                    say(
+                            whole,
+                            0.03,
+                            "A column was not understood: "
+                                    + (c.heading().isEmpty() ? "" : "'" + c.heading() + "', ")
+                                    + "with '"
+                                    + c.texts().stream()
+                                            .filter(t -> !Texts.saysNothing(t))
+                                            .findFirst()
+                                            .orElse("")
+                                    + "'.");
+        }
+    }
+
+    private static boolean isKnown(Column c) {
+        return Headings.weigh(c.heading()).values().stream().anyMatch(w -> w >= 0.6)
+                || c.weights().values().stream().anyMatch(w -> w >= 0.6);
+    }
+}
