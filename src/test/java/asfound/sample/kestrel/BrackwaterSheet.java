@@ -111,7 +111,7 @@ final class BrackwaterSheet {
             "PHASE A: " + kva(panel.phaseVA(0)) + " kVA",
             "PHASE B: " + kva(panel.phaseVA(1) + panel.printedB()) + " kVA",
             "PHASE C: " + kva(panel.phaseVA(2)) + " kVA",
-            "TOTAL CONNECTED: " + kva(panel.totalVA()) + " kVA",
+            "TOTAL CONNECTED: " + kva(panel.totalVA() + panel.printedB()) + " kVA",
             "AMPS: " + panel.amperes()
         };
         for (int i = 0; i < figures.length; i++) sheet.text(BOLD, 8, MARGIN + i * 146, y, figures[i]);

@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * @param mainA the main breaker's rating in amperes; empty for main lugs only
  * @param size how many pole positions it has
- * @param printedB what is added to the printed sum of phase B: 0 but for the one sheet whose sums do not follow
+ * @param printedB what is added to the printed sums of phase B and of all: 0 but for the one sheet whose sums do not follow
  */
 record DrawnPanel(
         String name,

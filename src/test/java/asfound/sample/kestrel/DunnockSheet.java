@@ -162,7 +162,7 @@ final class DunnockSheet {
             "PHASE A: " + va(panel.phaseVA(0)),
             "PHASE B: " + va(panel.phaseVA(1) + panel.printedB()),
             "PHASE C: " + va(panel.phaseVA(2)),
-            "TOTAL: " + va(panel.totalVA()),
+            "TOTAL: " + va(panel.totalVA() + panel.printedB()),
             "AMPERES: " + panel.amperes() + " A"
         };
         for (int i = 0; i < figures.length; i++)

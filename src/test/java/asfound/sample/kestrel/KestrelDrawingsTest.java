@@ -96,7 +96,7 @@ class KestrelDrawingsTest {
                     .as(name)
                     .containsExactly((double) panel.phaseVA(0), (double) panel.phaseVA(1) + panel.printedB(), (double)
                             panel.phaseVA(2));
-            assertThat(directory.totals().totalVA().or(-1.0)).as(name).isEqualTo(panel.totalVA());
+            assertThat(directory.totals().totalVA().or(-1.0)).as(name).isEqualTo(panel.totalVA() + panel.printedB());
             assertThat(directory.totals().amperes().or(-1.0)).as(name).isEqualTo(panel.amperes());
         });
     }

@@ -28,6 +28,7 @@ final class KestrelOneLine {
             LDP,panel,208Y/120,800,800,T-1,Elec rm 106,E-501,
             LP-1A,panel,208Y/120,225,,LDP 1-3-5,Elec rm 106,E-501,
             LP-1B,panel,208Y/120,225,,LDP 2-4-6,Rm 108 dust room,E-501,
+            LP-1C,panel,208Y/120,225,,LDP 20-22-24,Laser room 109,E-501,
             LP-2A,panel,208Y/120,225,200,LDP 7-9-11,Closet 209,E-501,
             LP-2B,panel,208Y/120,225,200,LDP 8-10-12,Closet 220,E-501,
             LP-3A,panel,208Y/120,225,200,LDP 13-15-17,Closet 309,E-501,
@@ -67,6 +68,7 @@ final class KestrelOneLine {
             LDP,8-10-12,LP-2B,200,3,208Y/120,3/0 Cu,150,closed,E-501,
             LDP,13-15-17,LP-3A,200,3,208Y/120,3/0 Cu,170,closed,E-501,
             LDP,14-16-18,KP-1,225,3,208Y/120,4/0 Cu,90,closed,E-501,
+            LDP,20-22-24,LP-1C,225,3,208Y/120,4/0 Cu,60,closed,E-501,
             EDP,1-3-5,T-E1,70,3,480,#4 Cu,15,closed,E-501,
             T-E1,,ELP-1,,,208Y/120,1/0 Cu,10,closed,E-501,To the main of ELP-1
             """;

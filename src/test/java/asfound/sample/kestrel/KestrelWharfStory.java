@@ -15,17 +15,19 @@ import java.util.Set;
  * Brackwater Electric, who built it. Of RP-1, the roof panel, only a scan of its card is left, and no machine reads it.
  *
  * <p><b>What was wrong from the start.</b> The schedules say that HL-1 is fed from HDP-13; the one-line says MSB F5. On
- * KP-1's schedule the sum of phase B does not follow from its rows. One entry of LP-1B says MISC, and one of LP-3A says
- * nothing.
+ * KP-1's schedule the sums do not follow from the rows: a load on phase B was taken out and the sums were not. One entry of
+ * LP-1B says MISC, and one of LP-3A says nothing.
  *
  * <p><b>The first modification, September 2021: the shops.</b> While the shop feeders were re-pulled, HP-1A and HP-1B changed
  * places on HDP 1 and 2. The resaw band saw was sold; its breaker, HP-1B 13, feeds nothing. RTU-1 was replaced and its
- * breaker went from 40 to 50 A. The laser room got a panel of its own, LP-1C, on the breaker labelled LP-1B; where LP-1B is
- * fed from now, nobody has found out. An exhaust fan for the laser room went on LP-1A 38, a spare.
+ * breaker went from 40 to 50 A. LP-1C, the laser room's panel, came back on the breaker labelled LP-1B, LDP 2; nobody has
+ * traced the breaker labelled LP-1C, so what feeds LP-1B is not known. An exhaust fan for the laser room went on LP-1A 38, a
+ * spare.
  *
  * <p><b>The second modification, March 2024: kitchen, third floor and sun.</b> LDP was rebuilt in a night: LP-2A, LP-2B and
  * LP-3A came back each on another's breaker (7 feeds LP-2B, 8 feeds LP-3A, 13 feeds LP-2A). The kitchen panel ran meanwhile
- * from a spare, LDP 20, and that feed was never taken off. The makers put a second inverter, INV-2, on the roof by themselves
+ * from a spare, LDP 38, and that feed was never taken off. A panel for electric vans, EVP-1, went into the yard on HDP 31, a
+ * spare. The makers put a second inverter, INV-2, on the roof by themselves
  * and landed it on a spare of LP-3A, 38-40-42. On the third floor a circuit went in at LP-3A 15, and five entries below it
  * moved down by one row. On LP-2B the lights of rooms 221 and 223 changed breakers, and LP-2A 12 came to feed room 216.
  *
@@ -102,14 +104,15 @@ public final class KestrelWharfStory {
             HDP,19-21-23,feeds,RTU-1,load,tone,3,50,480,,#8 Cu,Elec rm 106,N. Okafor,2025-10-08,Breaker is 50 A,IMG_0125.jpg
             HDP,20-22-24,feeds,RTU-2,load,tone,3,40,480,,#8 Cu,Elec rm 106,N. Okafor,2025-10-08,,
             HDP,25-27-29,feeds,RP-1,panel,opened,3,60,480Y/277,,#6 Cu,Elec rm 106,N. Okafor,2025-10-08,,
+            HDP,31-33-35,feeds,EVP-1,panel,opened,3,100,480Y/277,,#3 Cu,Elec rm 106,N. Okafor,2025-10-08,A panel in the yard for vans. Spare by the schedule,IMG_0128.jpg
             HDP,26-28-30,nothing,,,opened,3,60,,,,Elec rm 106,N. Okafor,2025-10-08,,
             LDP,1-3-5,feeds,LP-1A,panel,opened,3,225,208Y/120,,4/0 Cu,Elec rm 106,N. Okafor,2025-10-09,,
-            LDP,2-4-6,feeds,LP-1C,panel,opened,3,225,208Y/120,,4/0 Cu,Elec rm 106,N. Okafor,2025-10-09,A panel in laser room 109. Label says LP-1B,IMG_0133.jpg
+            LDP,2-4-6,feeds,LP-1C,panel,opened,3,225,208Y/120,,4/0 Cu,Elec rm 106,N. Okafor,2025-10-09,Laser room 109 went dark. Label says LP-1B,IMG_0133.jpg
             LDP,7-9-11,feeds,LP2B,panel,opened,3,200,208Y/120,,3/0 Cu,Elec rm 106,N. Okafor,2025-10-09,,
             LDP,8-10-12,feeds,LP-3A,panel,opened,3,200,208Y/120,,3/0 Cu,Elec rm 106,N. Okafor,2025-10-09,,
             LDP,13-15-17,feeds,Panel LP 2A,panel,opened,3,200,208Y/120,,3/0 Cu,Elec rm 106,N. Okafor,2025-10-09,,
-            LDP,14-16-18,feeds,KP-1,panel,opened,3,225,208Y/120,,4/0 Cu,Elec rm 106,N. Okafor,2025-10-09,KP-1 stayed live: see 20,
-            LDP,20-22-24,feeds,Kitchen panel,panel,opened,3,225,208Y/120,,4/0 Cu,Elec rm 106,N. Okafor,2025-10-09,KP-1 dead only with 14 and 20 open,IMG_0140.jpg
+            LDP,14-16-18,feeds,KP-1,panel,opened,3,225,208Y/120,,4/0 Cu,Elec rm 106,N. Okafor,2025-10-09,KP-1 stayed live: see 38,
+                        LDP,38-40-42,feeds,Kitchen panel,panel,opened,3,225,208Y/120,,4/0 Cu,Elec rm 106,N. Okafor,2025-10-09,KP-1 dead only with 14 and 38 open,IMG_0140.jpg
             LDP,25-27,feeds,EV charger EV-1 dock,,opened,2,50,,,,Elec rm 106,N. Okafor,2025-10-09,,
             LDP,26-28,feeds,EV charger EV-2 dock,,opened,2,50,,,,Elec rm 106,N. Okafor,2025-10-09,,
             LDP,30-32,feeds,Laser cutter LZ-1 room 109,,tone,2,40,,,,Elec rm 106,N. Okafor,2025-10-09,,

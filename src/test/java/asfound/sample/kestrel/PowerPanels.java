@@ -126,7 +126,7 @@ final class PowerPanels {
             13 200/3 @LP-3A PANEL LP-3A
             14 225/3 @KP-1  PANEL KP-1
             19 60/3  15000 WATER HEATER WH-1 RM 111
-            20 225/3 -     SPARE
+            20 225/3 12000 PANEL LP-1C
             25 50/2  7680  EV CHARGER EV-1 DOCK
             26 50/2  7680  EV CHARGER EV-2 DOCK
             29 30/3  -     SURGE PROTECTIVE DEVICE SPD-1
@@ -134,11 +134,9 @@ final class PowerPanels {
             34 40/2  6240  LASER CUTTER LZ-2 RM 109
             35 20/1  1200  LASER CHILLER CH-1 RM 109
             37 20/1  800   LASER EXHAUST FAN EF-3 RM 109
-            38 -     -     SPACE
+            38 225/3 -     SPARE
             39 -     -     SPACE
-            40 -     -     SPACE
             41 -     -     SPACE
-            42 -     -     SPACE
             """;
 
     static final String EDP = """
