@@ -14,14 +14,27 @@ final class FolderCheck {
 
     /** Throws unless the folder is missing, empty or a report of ours, and can be written. */
     static void mayBeWritten(Path folder) throws IOException {
+        // The shell would be left in the folder that is taken away, and show nothing of the new report.
+        if (Path.of("").toRealPath().startsWith(folder))
+            throw refusal(folder, "is the folder that you work in, or holds it");
         Path above = folder.getParent();
         while (!Files.exists(above)) above = above.getParent();
         if (!Files.isDirectory(above)) throw refusal(folder, "would lie inside a file, " + above);
         if (!Files.isWritable(above)) throw new AccessDeniedException(above.toString());
         if (!Files.exists(folder)) return;
         if (!Files.isDirectory(folder)) throw refusal(folder, "is a file");
+        if (isMounted(folder))
+            throw refusal(folder, "is a mounted disk, which cannot be exchanged in one step (a folder inside it can)");
         if (!isEmpty(folder) && !Manifest.marks(folder))
             throw refusal(folder, "holds other things than a report of asfound (" + firstOf(folder) + ")");
+    }
+
+    private static boolean isMounted(Path folder) {
+        try {
+            return !Files.getFileStore(folder).equals(Files.getFileStore(folder.getParent()));
+        } catch (IOException e) {
+            return false; // some systems cannot tell; the rename will
+        }
     }
 
     static CannotWriteException refusal(Path folder, String why) {

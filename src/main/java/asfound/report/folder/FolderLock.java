@@ -1,9 +1,11 @@
 package asfound.report.folder;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -12,9 +14,16 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
 import java.util.Optional;
 
-/** One run at a time in one working folder. The lock is the operating system's: a killed run holds nothing. */
+/**
+ * One run at a time in one working folder. The lock is the operating system's: a killed run holds nothing.
+ *
+ * <p>Nothing is left behind, so the holder deletes the lock file when it is done. A run that was waiting on the deleted
+ * file would then hold a lock that a third run, with a new file, does not see; so the holder also writes into the deleted
+ * file, and whoever gets a file that is not empty begins again.
+ */
 final class FolderLock implements AutoCloseable {
 
+    private static final byte[] DELETED = {1};
     private static final Duration PAUSE = Duration.ofMillis(50);
 
     private final Path work;
@@ -41,12 +50,13 @@ final class FolderLock implements AutoCloseable {
         try {
             disk.createFolder(work);
             channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-        } catch (NoSuchFileException e) {
-            return Optional.empty(); // the run before us has just taken its working folder away
+        } catch (NoSuchFileException | FileAlreadyExistsException e) {
+            // The run before us took its working folder away while we looked: once more.
+            if (Files.isRegularFile(work)) throw e;
+            return Optional.empty();
         }
         Optional<Object> opened = keyOf(file);
-        // The holder deletes the file when it is done. Whoever waited on the deleted one must begin again.
-        if (waitFor(channel, end) && opened.isPresent() && opened.equals(keyOf(file)))
+        if (waitFor(channel, end) && channel.size() == 0 && opened.isPresent() && opened.equals(keyOf(file)))
             return Optional.of(new FolderLock(work, channel));
         channel.close();
         return Optional.empty();
@@ -89,6 +99,7 @@ final class FolderLock implements AutoCloseable {
     public void close() throws IOException {
         try (channel) {
             Files.deleteIfExists(work.resolve("lock"));
+            channel.write(ByteBuffer.wrap(DELETED));
             Files.deleteIfExists(work);
         } catch (IOException e) {
             // Something is left in the working folder: the next run clears it.

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -21,9 +22,20 @@ class OutputFolderKillTest {
 
     @Test
     void two_processes_that_write_at_once_and_are_killed_leave_one_whole_report() throws Exception {
+        writeAndKill(2);
+    }
+
+    @Tag("long")
+    @Test
+    void and_so_a_hundred_times() throws Exception {
+        writeAndKill(100);
+    }
+
+    private void writeAndKill(int rounds) throws Exception {
         Random random = new Random(SEED);
         Path folder = home.resolve("wharf");
-        for (int round = 0; round < 3; round++) {
+        OutputFolder.at(folder, home.resolve("record set")).write(Reports.saying("left0"));
+        for (int round = 0; round < rounds; round++) {
             List<Process> writers = List.of(start(folder, "left"), start(folder, "right"));
             try {
                 for (Process writer : writers)

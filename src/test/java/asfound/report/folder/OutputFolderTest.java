@@ -2,16 +2,22 @@ package asfound.report.folder;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class OutputFolderTest {
@@ -86,6 +92,47 @@ class OutputFolderTest {
         Path records = Files.createDirectories(home.resolve("record set"));
         assertThatThrownBy(() -> at(records)).hasMessageContaining("holds the record set itself");
         assertThatThrownBy(() -> at(home)).hasMessageContaining("holds the record set itself");
+    }
+
+    @Test
+    void the_folder_that_the_user_works_in_is_refused() {
+        assertThatThrownBy(() -> at(Path.of("."))).hasMessageContaining("is the folder that you work in");
+        assertThatThrownBy(() -> at(Path.of(".."))).hasMessageContaining("is the folder that you work in");
+    }
+
+    @Test
+    void a_mounted_disk_is_refused_before_any_work_is_done() throws IOException {
+        Path shared = Path.of("/dev/shm"); // on most Linux systems a disk in memory
+        assumeThat(Files.isDirectory(shared)).isTrue();
+        assumeThat(Files.getFileStore(shared).equals(Files.getFileStore(shared.getParent())))
+                .isFalse();
+        assertThatThrownBy(() -> at(shared)).hasMessageContaining("is a mounted disk");
+    }
+
+    static Stream<Arguments> whatCanGoWrong() {
+        return Stream.of(
+                arguments(new IOException("No space left on device"), "the disk is full. Free some space"),
+                arguments(new IOException("There is not enough space on the disk"), "the disk is full"),
+                arguments(new IOException("Disk quota exceeded"), "the disk quota is used up"),
+                arguments(new AccessDeniedException("/srv/reports"), "no permission to write at /srv/reports"),
+                arguments(new IOException("Read-only file system"), "the disk can only be read"),
+                arguments(new IOException("Device or resource busy"), "it is a mounted disk"),
+                arguments(new IOException("Input/output error"), "Input/output error"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("whatCanGoWrong")
+    void what_goes_wrong_is_one_line_that_says_why_and_what_to_do(IOException cause, String why) {
+        assertThatThrownBy(() -> at(home.resolve("wharf")).write(stage -> {
+                    throw cause;
+                }))
+                .isInstanceOf(CannotWriteException.class)
+                .hasMessageStartingWith("Could not write the report to " + home)
+                .hasMessageContaining(why)
+                .hasMessageContaining("--out")
+                .hasMessageEndingWith("What was there before is unchanged.")
+                .message()
+                .doesNotContain("\n");
     }
 
     @Test
