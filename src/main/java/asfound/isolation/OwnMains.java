@@ -1,5 +1,6 @@
 package asfound.isolation;
 
+import asfound.model.CircuitRef;
 import asfound.model.EquipmentKind;
 import asfound.network.Connection;
 import asfound.network.Device;
@@ -30,7 +31,7 @@ final class OwnMains {
 
     private static boolean isMain(Device device, EquipmentKind otherEnd) {
         boolean ownSource = otherEnd.isSource() && otherEnd != EquipmentKind.UTILITY;
-        return !ownSource || MAIN.matcher(device.key()).matches();
+        return !ownSource || MAIN.matcher(CircuitRef.named(device.key()).key()).matches();
     }
 
     Set<Integer> of(int bus) {

@@ -6,7 +6,7 @@ import asfound.model.Natural;
  * Something that can be opened: a breaker, switch or fuse in a piece of equipment.
  *
  * @param in the equipment that holds it, by its one name
- * @param key its lowest position or its name, as {@link asfound.model.CircuitRef#key()} gives it
+ * @param key its lowest position, or its name as the drawings write it (as the survey does where they do not)
  */
 public record Device(String in, String key) implements Comparable<Device> {
 

@@ -3,6 +3,7 @@ package asfound.network;
 import asfound.drawing.Drawings;
 import asfound.model.CircuitRef;
 import asfound.model.Directory;
+import asfound.model.Natural;
 import asfound.model.Observation;
 import asfound.model.OneLine;
 import asfound.names.SupplyText;
@@ -24,6 +25,8 @@ final class DeviceKeys {
         final Set<Integer> lowest = new HashSet<>();
         final Map<Integer, Integer> lowestOf = new HashMap<>();
         final Map<String, Integer> byLabel = new HashMap<>();
+        /** A named device by its key: as the drawings write it, or as the survey does where they do not. */
+        final Map<String, String> written = new HashMap<>();
     }
 
     private record Named(String panel, CircuitRef ref) {}
@@ -43,8 +46,19 @@ final class DeviceKeys {
                 if (!c.label().isEmpty())
                     board.byLabel.putIfAbsent(CircuitRef.named(c.label()).key(), c.position());
             }
-        registerAll(onOneLines(drawings));
-        registerAll(inSurvey(survey));
+        List<Named> drawn = onOneLines(drawings), seen = inSurvey(survey);
+        nameAll(drawn);
+        nameAll(seen);
+        registerAll(drawn);
+        registerAll(seen);
+    }
+
+    /** One name for each device, whatever the order of rows; a name that an earlier list gave stays. */
+    private void nameAll(List<Named> all) {
+        all.stream()
+                .filter(n -> !n.ref().isNumbered())
+                .sorted(Comparator.comparing((Named n) -> n.ref().name(), Natural.ORDER))
+                .forEach(n -> board(n.panel()).written.putIfAbsent(n.ref().key(), n.ref().name()));
     }
 
     private Board board(String panel) {
@@ -71,7 +85,10 @@ final class DeviceKeys {
         List<Named> all = new ArrayList<>();
         for (Observation o : survey)
             if (o.panel().isStated()
-                    && o.circuit().value().filter(c -> c.positions().size() > 1).isPresent())
+                    && o.circuit()
+                            .value()
+                            .filter(c -> c.positions().size() != 1)
+                            .isPresent())
                 all.add(new Named(
                         names.orItself(o.panel().value().get()),
                         o.circuit().value().get()));
@@ -96,10 +113,11 @@ final class DeviceKeys {
     /** The device that a reference in a panel, given by its one name, means. */
     Device device(String panel, CircuitRef ref) {
         Board board = boards.get(panel);
-        if (board == null) return new Device(panel, ref.key());
+        if (board == null) return new Device(panel, ref.isNumbered() ? ref.key() : ref.name());
         if (!ref.isNumbered()) {
             Integer labelled = board.byLabel.get(ref.key());
-            return new Device(panel, labelled == null ? ref.key() : Integer.toString(labelled));
+            if (labelled != null) return new Device(panel, Integer.toString(labelled));
+            return new Device(panel, board.written.getOrDefault(ref.key(), ref.name()));
         }
         int low = ref.positions().get(0);
         int key = board.lowest.contains(low) ? low : board.lowestOf.getOrDefault(low, low);

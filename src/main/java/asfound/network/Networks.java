@@ -48,7 +48,7 @@ public final class Networks {
         Set<String> met = met(survey);
         paper = new Paper(names, keys, kinds, met, drawings);
         sightings = new Sightings(names, keys, survey, settings, n -> met.contains(n) || paper.isDrawn(n));
-        tracer = new Tracer(new DrawnConnections(paper, kinds).drafts(), kinds);
+        tracer = new Tracer(new DrawnConnections(paper, kinds).drafts(), kinds, keys);
         trace();
     }
 

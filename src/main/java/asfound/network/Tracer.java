@@ -1,5 +1,6 @@
 package asfound.network;
 
+import asfound.model.CircuitRef;
 import asfound.model.EquipmentKind;
 import asfound.model.Observation.Relation;
 import asfound.network.DeviceRecord.Sighting;
@@ -16,14 +17,16 @@ import java.util.Set;
 final class Tracer {
 
     private final Kinds kinds;
+    private final DeviceKeys keys;
     private final List<Draft> all;
     private final Map<Device, List<Draft>> byDevice = new HashMap<>();
     private final Map<String, List<Draft>> byEnds = new HashMap<>();
     private final Map<String, List<Draft>> onwards = new HashMap<>();
     private final Map<List<Object>, Draft> found = new LinkedHashMap<>();
 
-    Tracer(List<Draft> drawn, Kinds kinds) {
+    Tracer(List<Draft> drawn, Kinds kinds, DeviceKeys keys) {
         this.kinds = kinds;
+        this.keys = keys;
         this.all = new ArrayList<>(drawn);
         drawn.forEach(this::index);
     }
@@ -117,7 +120,7 @@ final class Tracer {
 
     /** A tie has one device; whichever board a surveyor counts it to, it is that one. */
     private List<Draft> tiesHeldAtTheOtherEnd(String panel, Device device, String other) {
-        Device there = new Device(other, device.key());
+        Device there = keys.device(other, CircuitRef.parse(device.key()).orElseThrow());
         return byDevice.getOrDefault(there, List.of()).stream()
                 .filter(d -> d.flow == Connection.Flow.TIE && d.joins(panel, other))
                 .toList();

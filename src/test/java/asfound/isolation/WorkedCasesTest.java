@@ -31,8 +31,8 @@ class WorkedCasesTest {
     @Test
     void main_tie_main_each_half_is_parted_by_its_main_and_the_tie() {
         Building b = mainTieMain();
-        assertThat(drawnPoints(b, "MSB-A")).containsExactly("MSB-A/52T", "UTIL-A/52A");
-        assertThat(drawnPoints(b, "MSB-B")).containsExactly("MSB-A/52T", "UTIL-B/52B");
+        assertThat(drawnPoints(b, "MSB-A")).containsExactly("MSB-A/52-T", "UTIL-A/52-A");
+        assertThat(drawnPoints(b, "MSB-B")).containsExactly("MSB-A/52-T", "UTIL-B/52-B");
         assertThat(drawnPoints(b, "DP-1")).containsExactly("MSB-A/3");
         assertThat(Verdicts.of(b, "MSB-A").standing()).isEqualTo(UNPROVEN);
     }
@@ -45,7 +45,7 @@ class WorkedCasesTest {
                 .saw("MSB-A", "52-T", "feeds", "MSB-B");
         assertThat(Verdicts.of(b, "MSB-A").standing()).isEqualTo(AGREES);
         assertThat(Verdicts.of(b, "MSB-B").standing()).isEqualTo(AGREES);
-        assertThat(foundPoints(b, "MSB-B")).containsExactly("MSB-A/52T", "UTIL-B/52B");
+        assertThat(foundPoints(b, "MSB-B")).containsExactly("MSB-A/52-T", "UTIL-B/52-B");
         assertThat(Verdicts.of(b, "DP-1").standing()).isEqualTo(UNPROVEN);
     }
 
