@@ -5,11 +5,9 @@ import asfound.network.Connection;
 import asfound.network.Equipment;
 import asfound.network.Network;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * Opens the drawn points of every equipment and looks what is left. Equipment with the same points is looked at together.
@@ -43,6 +41,7 @@ final class Judge {
                 terrain,
                 records,
                 drawn,
+                possible.graph(),
                 new PathWords(possible.graph()),
                 new LeastCut(asFound, mains),
                 new AlsoDark(terrain, new Darkness(asDrawn), new Darkness(asFound)));
@@ -88,31 +87,27 @@ final class Judge {
         c.pointWays = c.points.ways().stream()
                 .map(w -> terrain.connection(w.connection()))
                 .toList();
-        for (int d : c.points.devices())
-            if (c.points.ways().stream().noneMatch(w -> w.device() == d && w.end() == c.bus && isTraced(w)))
-                c.untraced.add(d);
+        for (int d : c.points.devices()) if (!endsOfTraces(d).contains(c.bus)) c.untraced.add(d);
     }
 
-    private boolean isTraced(Points.Way way) {
-        Connection c = terrain.connection(way.connection());
-        return records.tracedAt(terrain.device(way.device()), c);
+    /** Both ends of every connection through the device that a person traced at it. */
+    private List<Integer> endsOfTraces(int device) {
+        List<Integer> ends = new ArrayList<>(2);
+        for (int number : terrain.connectionsOf(device)) {
+            Connection c = terrain.connection(number);
+            if (!records.tracedAt(terrain.device(device), c)) continue;
+            ends.add(terrain.bus(c.from()));
+            ends.add(terrain.bus(c.to()));
+        }
+        return ends;
     }
 
     /** A point further up is traced to the equipment where traced connections lead on from it. */
     private void traceBeyondPoints(List<Case> same) {
-        Set<Integer> ends = new HashSet<>();
-        for (Case c : same)
-            if (!c.untraced.isEmpty())
-                c.points.ways().stream()
-                        .filter(w -> w.end() != c.bus && isTraced(w))
-                        .forEach(w -> ends.add(w.end()));
-        for (int end : ends.stream().sorted().toList()) {
-            Remaining.Spread spread = remaining.spreadFrom(List.of(end), View.TRACED);
-            for (Case c : same)
-                if (!c.untraced.isEmpty() && spread.reaches(c.bus))
-                    c.points.ways().stream()
-                            .filter(w -> w.end() == end && isTraced(w))
-                            .forEach(w -> c.untraced.remove((Integer) w.device()));
+        for (int device : same.get(0).points.devices()) {
+            if (same.stream().noneMatch(c -> c.untraced.contains(device))) continue;
+            Remaining.Spread spread = remaining.traceFrom(endsOfTraces(device));
+            for (Case c : same) if (spread.reaches(c.bus)) c.untraced.remove((Integer) device);
         }
     }
 

@@ -1,8 +1,10 @@
 package asfound.isolation;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.IntPredicate;
 
 /**
  * Finds, for each equipment, the fewest devices that part it from every source, nearest to the equipment.
@@ -30,6 +32,7 @@ final class LeastCut {
 
     /** The points of the equipment whose bus is given. */
     Points of(int bus) {
+        if (graph.isFedInARingOnly(bus)) return Points.none(false);
         Set<Integer> own = mains.of(bus);
         if (!graph.hangsOnSources(bus)) {
             if (!ways.dominators().reaches(bus)) return Points.none(false);
@@ -37,7 +40,7 @@ final class LeastCut {
             if (device >= 0) {
                 boolean others = dominatingDevice(device, own) >= 0;
                 return new Points(
-                        List.of(device), true, true, others, passing(bus, device, node -> isBelow(node, device)));
+                        List.of(device), true, true, others, passing(bus, device, List.of(device), node -> isBelow(node, device)));
             }
         }
         return byFlow(bus, own);
@@ -61,12 +64,12 @@ final class LeastCut {
         if (size == 0) return Points.none(false);
         List<Integer> devices = flow.nearestCut();
         List<Points.Way> passing = new ArrayList<>();
-        for (int d : devices) passing.addAll(passing(bus, d, flow::isOnNearSide));
+        for (int d : devices) passing.addAll(passing(bus, d, devices, flow::isOnNearSide));
         return new Points(devices, true, true, flow.hasCutBeyond(devices), passing);
     }
 
     /** The connections by which supply passes the device towards the equipment: those that end there, if there are any. */
-    private List<Points.Way> passing(int bus, int device, java.util.function.IntPredicate nearSide) {
+    private List<Points.Way> passing(int bus, int device, List<Integer> open, IntPredicate nearSide) {
         List<Points.Way> direct = new ArrayList<>(1), all = new ArrayList<>(1);
         for (int c : terrain.connectionsOf(device)) {
             if (!graph.has(c)) continue;
@@ -76,6 +79,25 @@ final class LeastCut {
             else if (nearSide.test(to)) all.add(new Points.Way(device, c, to));
             else if (nearSide.test(from)) all.add(new Points.Way(device, c, from));
         }
-        return direct.isEmpty() ? all : direct;
+        if (!direct.isEmpty() || all.size() < 2) return direct.isEmpty() ? all : direct;
+        Set<Integer> leading = leadingTo(bus, open, terrain.terminal(device));
+        List<Points.Way> ownWay =
+                all.stream().filter(w -> leading.contains(w.end())).toList();
+        return ownWay.isEmpty() ? all : ownWay;
+    }
+
+    /** What leads to the equipment, neither through an open device nor across the load side of the one in question. */
+    private Set<Integer> leadingTo(int bus, List<Integer> open, int loadSide) {
+        Set<Integer> leading = new HashSet<>(Set.of(bus)), barred = new HashSet<>(open);
+        barred.add(loadSide);
+        barred.add(Terrain.SOURCES);
+        Ints queue = new Ints();
+        queue.add(bus);
+        for (int next = 0; next < queue.size(); next++)
+            for (int i = ways.in().start()[queue.get(next)]; i < ways.in().start()[queue.get(next) + 1]; i++) {
+                int from = graph.from(ways.in().arc()[i]);
+                if (!barred.contains(from) && leading.add(from)) queue.add(from);
+            }
+        return leading;
     }
 }

@@ -17,6 +17,7 @@ final class Outcome {
     private final Terrain terrain;
     private final Records records;
     private final SupplyGraph drawn;
+    private final SupplyGraph possible;
     private final PathWords paths;
     private final LeastCut foundCut;
     private final AlsoDark alsoDark;
@@ -25,12 +26,14 @@ final class Outcome {
             Terrain terrain,
             Records records,
             SupplyGraph drawn,
+            SupplyGraph possible,
             PathWords paths,
             LeastCut foundCut,
             AlsoDark alsoDark) {
         this.terrain = terrain;
         this.records = records;
         this.drawn = drawn;
+        this.possible = possible;
         this.paths = paths;
         this.foundCut = foundCut;
         this.alsoDark = alsoDark;
@@ -71,8 +74,7 @@ final class Outcome {
         if (!isDrawn) why.notDrawn();
         else if (!c.points.supplied() || !drawn.isFed(c.bus)) why.noSupplyDrawn();
         for (Device d : c.drawnPoints) failAtPoint(c, d, why);
-        if (c.drawnPoints.isEmpty() || c.pointWays.stream().noneMatch(w -> w.standing() == Standing.CONTRADICTED))
-            if (records.allDrawnContradicted(c.bus)) why.allSuppliesContradicted();
+        if (why.speaksOfNone(c.drawnPoints) && records.allDrawnContradicted(c.bus)) why.allSuppliesContradicted();
         for (Connection found : records.into(c.bus))
             if (found.standing() == Standing.FOUND
                     && !found.devices().isEmpty()
@@ -98,6 +100,7 @@ final class Outcome {
             if (untraced && !why.speaksOf(d)) why.notTraced(d, standingAt(c, d));
         }
         if (c.isLive() && !c.provenLive) why.couldBeLive(c, paths);
+        if (possible.isFedInARingOnly(c.bus)) why.ringOnly();
         if (isDisputed(c)) why.disputed(records.into(c.bus));
         for (String doubtful : doubtful(c)) why.doubtful(doubtful);
     }

@@ -31,6 +31,10 @@ final class Reasons {
         return spokenOf.contains(device);
     }
 
+    boolean speaksOfNone(List<Device> devices) {
+        return devices.stream().noneMatch(spokenOf::contains);
+    }
+
     private void say(String sentence) {
         sentences.add(sentence);
     }
@@ -74,7 +78,7 @@ final class Reasons {
     }
 
     void couldBeLive(Case c, PathWords paths) {
-        say(opened(c) + "supply could still reach " + name + " " + origin(c, paths)
+        say((c.drawnPoints.isEmpty() ? "S" : opened(c) + "s") + "upply could still reach " + name + " " + origin(c, paths)
                 + "; this way was not fully traced.");
     }
 
@@ -106,6 +110,10 @@ final class Reasons {
                     case IN_CONFLICT -> "Observations of " + point + " cannot all be true.";
                     default -> point + " was not traced to " + name + ".";
                 });
+    }
+
+    void ringOnly() {
+        say("As found, the supply of " + name + " leads round in a ring and to no source: what feeds it is not known.");
     }
 
     void disputed(List<Connection> into) {

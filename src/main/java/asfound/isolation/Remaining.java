@@ -23,6 +23,7 @@ final class Remaining {
     private int spread;
     private final Ints leading = new Ints();
     private Set<Integer> asked = Set.of();
+    private Set<Integer> opened = Set.of();
 
     Remaining(Ways ways) {
         this.ways = ways;
@@ -38,7 +39,7 @@ final class Remaining {
         question++;
         leading.clear();
         asked = new HashSet<>(buses);
-        Set<Integer> opened = new HashSet<>(open);
+        opened = new HashSet<>(open);
         buses.forEach(this::lead);
         SupplyGraph.Rows in = ways.in();
         for (int next = 0; next < leading.size(); next++) {
@@ -69,6 +70,20 @@ final class Remaining {
 
     /** Lets supply spread from the nodes over arcs with the mark (0 for all), within what leads to the equipment. */
     Spread spreadFrom(Collection<Integer> starts, int mark) {
+        return spread(starts, mark, Set.of());
+    }
+
+    /**
+     * The same over traced connections, and not across the load side of an open device: that two things hang on one
+     * device does not trace the device to one when it was traced to the other.
+     */
+    Spread traceFrom(Collection<Integer> starts) {
+        Set<Integer> loadSides = new HashSet<>();
+        for (int d : opened) loadSides.add(terrain.terminal(d));
+        return spread(starts, View.TRACED, loadSides);
+    }
+
+    private Spread spread(Collection<Integer> starts, int mark, Set<Integer> avoided) {
         spread++;
         int[] queue = new int[leading.size()];
         int end = 0;
@@ -84,6 +99,7 @@ final class Remaining {
             for (int i = out.start()[node]; i < out.start()[node + 1]; i++) {
                 int arc = out.arc()[i], to = graph.to(arc);
                 if ((graph.marks(arc) & mark) != mark || this.mark[to] != question || live[to] == spread) continue;
+                if (avoided.contains(to)) continue;
                 live[to] = spread;
                 cameBy[to] = arc;
                 queue[end++] = to;

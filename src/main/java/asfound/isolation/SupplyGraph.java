@@ -6,6 +6,11 @@ import asfound.network.Equipment;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.jgrapht.Graph;
+import org.jgrapht.alg.connectivity.KosarajuStrongConnectivityInspector;
+import org.jgrapht.graph.DefaultDirectedGraph;
+import org.jgrapht.graph.DefaultEdge;
 
 /**
  * One view of a network as a directed graph: an arc for each way in which supply can pass. Sources, and equipment that
@@ -27,6 +32,7 @@ final class SupplyGraph {
     private final boolean[] fed;
     private final boolean[] source;
     private final boolean[] unknownSupply;
+    private final boolean[] unsourced;
     /** Devices already made fast to their bus, and terminals to their device. */
     private final boolean[] onBus;
 
@@ -35,6 +41,7 @@ final class SupplyGraph {
         fed = new boolean[terrain.nodes()];
         source = new boolean[terrain.nodes()];
         unknownSupply = new boolean[terrain.nodes()];
+        unsourced = new boolean[terrain.nodes()];
         onBus = new boolean[terrain.nodes()];
         List<Connection> all = terrain.connections();
         has = terrain.seenBy(view);
@@ -46,6 +53,47 @@ final class SupplyGraph {
             unknownSupply[bus] = !source[bus] && !fed[bus];
             if (source[bus] || unknownSupply[bus]) arc(Terrain.SOURCES, bus, NO_CONNECTION, ALWAYS);
         }
+        hangUpRings(view);
+    }
+
+    /** Supply that leads round in a ring and to no source comes from somewhere unknown: each member may be live. */
+    private void hangUpRings(View view) {
+        boolean[] reached = reached();
+        Graph<Integer, DefaultEdge> feeds = new DefaultDirectedGraph<>(DefaultEdge.class);
+        for (int bus = 1; bus <= terrain.equipmentCount(); bus++)
+            if (!reached[bus] && terrain.equipment(bus).map(view::has).orElse(true)) feeds.addVertex(bus);
+        if (feeds.vertexSet().isEmpty()) return;
+        for (int c = 0; c < has.length; c++) {
+            if (!has[c]) continue;
+            int from = terrain.bus(terrain.connection(c).from()), to = terrain.bus(terrain.connection(c).to());
+            if (!feeds.containsVertex(from) || !feeds.containsVertex(to)) continue;
+            feeds.addEdge(from, to);
+            if (terrain.connection(c).flow() == Connection.Flow.TIE) feeds.addEdge(to, from);
+        }
+        for (Set<Integer> ring : new KosarajuStrongConnectivityInspector<>(feeds).stronglyConnectedSets())
+            if (ring.stream()
+                    .allMatch(bus -> feeds.incomingEdgesOf(bus).stream()
+                            .allMatch(e -> ring.contains(feeds.getEdgeSource(e))))) ring.forEach(this::hangUp);
+    }
+
+    private void hangUp(int bus) {
+        unsourced[bus] = true;
+        arc(Terrain.SOURCES, bus, NO_CONNECTION, ALWAYS);
+    }
+
+    private boolean[] reached() {
+        Rows out = rows(false, a -> true);
+        boolean[] reached = new boolean[terrain.nodes()];
+        Ints queue = new Ints();
+        queue.add(Terrain.SOURCES);
+        reached[Terrain.SOURCES] = true;
+        for (int next = 0; next < queue.size(); next++)
+            for (int i = out.start()[queue.get(next)]; i < out.start()[queue.get(next) + 1]; i++) {
+                int node = to(out.arc()[i]);
+                if (!reached[node]) queue.add(node);
+                reached[node] = true;
+            }
+        return reached;
     }
 
     /** Devices of the supplying end follow its bus, those of the supplied end precede its bus, others stand between. */
@@ -141,13 +189,14 @@ final class SupplyGraph {
         return source[bus];
     }
 
-    /** Nothing in this view feeds it, and it is no source: it may be live from anywhere. */
-    boolean isOfUnknownSupply(int bus) {
-        return unknownSupply[bus];
+    /** Something feeds it, and that leads back to no source and to nothing of unknown supply: only round in a ring. */
+    boolean isFedInARingOnly(int bus) {
+        return unsourced[bus];
     }
 
+    /** It is a source, or its own supply is not known, so that it may be live from anywhere. */
     boolean hangsOnSources(int bus) {
-        return source[bus] || unknownSupply[bus];
+        return source[bus] || unknownSupply[bus] || unsourced[bus];
     }
 
     /** The arcs that a test keeps, sorted by the node at one end: offsets by node, then arc numbers. */

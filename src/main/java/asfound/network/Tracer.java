@@ -50,7 +50,12 @@ final class Tracer {
         List<Draft> here = List.copyOf(byDevice.getOrDefault(device.get(), List.of()));
         for (int i = 0; i < sightings.size(); i++) {
             Sighting s = sightings.get(i);
-            for (Draft d : here) if (!meant.get(i).contains(d)) speakAgainst(d, s, panel);
+            boolean asDrawn = meant.get(i).stream().anyMatch(m -> m.drawn && here.contains(m));
+            for (Draft d : here) {
+                // a device that is drawn to feed two things was not seen to feed another when one of them was traced
+                if (meant.get(i).contains(d) || (asDrawn && !d.disputed)) continue;
+                speakAgainst(d, s, panel);
+            }
         }
     }
 
