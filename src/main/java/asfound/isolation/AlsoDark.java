@@ -12,14 +12,18 @@ import java.util.Set;
 final class AlsoDark {
 
     private final Terrain terrain;
+    private final Ways drawnWays;
+    private final Ways foundWays;
     private final Darkness asDrawn;
     private final Darkness asFound;
     private final Map<List<Integer>, List<Integer>> known = new HashMap<>();
 
-    AlsoDark(Terrain terrain, Darkness asDrawn, Darkness asFound) {
+    AlsoDark(Terrain terrain, Ways drawnWays, Ways foundWays) {
         this.terrain = terrain;
-        this.asDrawn = asDrawn;
-        this.asFound = asFound;
+        this.drawnWays = drawnWays;
+        this.foundWays = foundWays;
+        asDrawn = new Darkness(drawnWays);
+        asFound = new Darkness(foundWays);
     }
 
     List<String> with(List<Integer> devices, int self) {
@@ -29,8 +33,14 @@ final class AlsoDark {
                 .toList();
     }
 
+    /** One device darkens what it dominates; mostly that is the same by drawing and survey, and need not be listed. */
+    private boolean isAsDrawn(int device) {
+        return drawnWays.dominators().fingerprint(device)
+                == foundWays.dominators().fingerprint(device);
+    }
+
     private List<Integer> unexpected(List<Integer> devices) {
-        if (devices.isEmpty()) return List.of();
+        if (devices.isEmpty() || (devices.size() == 1 && isAsDrawn(devices.get(0)))) return List.of();
         Set<Integer> said = asDrawn.with(devices);
         Comparator<Integer> vitalFirst = Comparator.comparing(
                 b -> !terrain.equipment(b).map(Equipment::lifeSafety).orElse(false));

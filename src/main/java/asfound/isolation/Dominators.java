@@ -150,4 +150,28 @@ final class Dominators {
         int d = dominator[number[node]];
         return d == NONE ? NONE : order[d];
     }
+
+    /** A number for the set of equipment that the node dominates: equal for equal sets, and hardly ever for others. */
+    long fingerprint(int node) {
+        if (!reaches(node)) return 0;
+        if (prints == null) prints = fingerprints();
+        return prints[last[number[node]] + 1] - prints[first[number[node]]];
+    }
+
+    private long[] prints;
+
+    private long[] fingerprints() {
+        long[] sums = new long[reached + 1];
+        for (int v = 0; v < reached; v++) if (graph.terrain().isBus(order[v])) sums[first[v] + 1] = scattered(order[v]);
+        for (int i = 0; i < reached; i++) sums[i + 1] += sums[i];
+        return sums;
+    }
+
+    /** The finalizer of SplitMix64 (Steele, Lea, Flood 2014). */
+    private static long scattered(long x) {
+        long z = x * 0x9E3779B97F4A7C15L;
+        z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
+        z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
+        return z ^ (z >>> 31);
+    }
 }

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Opens the drawn points of every equipment and looks what is left. Equipment with the same points is looked at together.
@@ -44,7 +46,7 @@ final class Judge {
                 possible.graph(),
                 new PathWords(possible.graph()),
                 new LeastCut(asFound, mains),
-                new AlsoDark(terrain, new Darkness(asDrawn), new Darkness(asFound)));
+                new AlsoDark(terrain, asDrawn, asFound));
     }
 
     List<Verdict> verdicts() {
@@ -87,28 +89,40 @@ final class Judge {
         c.pointWays = c.points.ways().stream()
                 .map(w -> terrain.connection(w.connection()))
                 .toList();
-        for (int d : c.points.devices()) if (!endsOfTraces(d).contains(c.bus)) c.untraced.add(d);
+        for (int d : c.points.devices()) if (!endsOfTraces(c.points, d).contains(c.bus)) c.untraced.add(d);
     }
 
-    /** Both ends of every connection through the device that a person traced at it. */
-    private List<Integer> endsOfTraces(int device) {
-        List<Integer> ends = new ArrayList<>(2);
+    /** The ends, towards the equipment, of every connection through the point that a person traced at it. */
+    private Set<Integer> endsOfTraces(Points points, int device) {
+        Set<Integer> ends = new TreeSet<>();
+        for (Points.Way w : points.ways())
+            if (w.device() == device && isTraced(device, terrain.connection(w.connection()))) ends.add(w.end());
         for (int number : terrain.connectionsOf(device)) {
             Connection c = terrain.connection(number);
-            if (!records.tracedAt(terrain.device(device), c)) continue;
-            ends.add(terrain.bus(c.from()));
-            ends.add(terrain.bus(c.to()));
+            if (!c.drawn() && isTraced(device, c)) ends.add(terrain.bus(c.to()));
         }
         return ends;
     }
 
+    private boolean isTraced(int device, Connection c) {
+        return records.tracedAt(terrain.device(device), c);
+    }
+
     /** A point further up is traced to the equipment where traced connections lead on from it. */
     private void traceBeyondPoints(List<Case> same) {
-        for (int device : same.get(0).points.devices()) {
-            if (same.stream().noneMatch(c -> c.untraced.contains(device))) continue;
-            Remaining.Spread spread = remaining.traceFrom(endsOfTraces(device));
-            for (Case c : same) if (spread.reaches(c.bus)) c.untraced.remove((Integer) device);
-        }
+        Map<List<Object>, List<Case>> byStart = new LinkedHashMap<>();
+        for (Case c : same)
+            for (int d : c.untraced) {
+                Set<Integer> ends = endsOfTraces(c.points, d);
+                if (!ends.isEmpty())
+                    byStart.computeIfAbsent(List.of(d, ends), k -> new ArrayList<>(1))
+                            .add(c);
+            }
+        byStart.forEach((key, cases) -> {
+            Integer device = (Integer) key.get(0);
+            Remaining.Spread spread = remaining.traceFrom(endsOfTraces(cases.get(0).points, device));
+            for (Case c : cases) if (spread.reaches(c.bus)) c.untraced.remove(device);
+        });
     }
 
     static boolean isUps(Terrain terrain, int bus) {

@@ -40,7 +40,11 @@ final class LeastCut {
             if (device >= 0) {
                 boolean others = dominatingDevice(device, own) >= 0;
                 return new Points(
-                        List.of(device), true, true, others, passing(bus, device, List.of(device), node -> isBelow(node, device)));
+                        List.of(device),
+                        true,
+                        true,
+                        others,
+                        passing(bus, device, List.of(device), node -> isBelow(node, device)));
             }
         }
         return byFlow(bus, own);
@@ -75,15 +79,22 @@ final class LeastCut {
             if (!graph.has(c)) continue;
             int to = terrain.bus(terrain.connection(c).to()),
                     from = terrain.bus(terrain.connection(c).from());
-            if (to == bus || from == bus) direct.add(new Points.Way(device, c, bus));
+            if (to == bus) direct.add(new Points.Way(device, c, bus));
             else if (nearSide.test(to)) all.add(new Points.Way(device, c, to));
-            else if (nearSide.test(from)) all.add(new Points.Way(device, c, from));
+            else if (nearSide.test(from) && suppliesBack(c, to, terrain.terminal(device)))
+                all.add(new Points.Way(device, c, from));
         }
         if (!direct.isEmpty() || all.size() < 2) return direct.isEmpty() ? all : direct;
         Set<Integer> leading = leadingTo(bus, open, terrain.terminal(device));
         List<Points.Way> ownWay =
                 all.stream().filter(w -> leading.contains(w.end())).toList();
         return ownWay.isEmpty() ? all : ownWay;
+    }
+
+    /** The connection's far end is supplied otherwise than from the device's own load side, and supply can pass back. */
+    private boolean suppliesBack(int connection, int farEnd, int loadSide) {
+        return View.passesBack(terrain.connection(connection))
+                && !ways.dominators().dominates(loadSide, farEnd);
     }
 
     /** What leads to the equipment, neither through an open device nor across the load side of the one in question. */

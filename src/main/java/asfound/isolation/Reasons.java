@@ -78,8 +78,8 @@ final class Reasons {
     }
 
     void couldBeLive(Case c, PathWords paths) {
-        say((c.drawnPoints.isEmpty() ? "S" : opened(c) + "s") + "upply could still reach " + name + " " + origin(c, paths)
-                + "; this way was not fully traced.");
+        say((c.drawnPoints.isEmpty() ? "S" : opened(c) + "s") + "upply could still reach " + name + " "
+                + origin(c, paths) + "; this way was not fully traced.");
     }
 
     private static String opened(Case c) {

@@ -65,15 +65,17 @@ final class SupplyGraph {
         if (feeds.vertexSet().isEmpty()) return;
         for (int c = 0; c < has.length; c++) {
             if (!has[c]) continue;
-            int from = terrain.bus(terrain.connection(c).from()), to = terrain.bus(terrain.connection(c).to());
+            int from = terrain.bus(terrain.connection(c).from()),
+                    to = terrain.bus(terrain.connection(c).to());
             if (!feeds.containsVertex(from) || !feeds.containsVertex(to)) continue;
             feeds.addEdge(from, to);
             if (terrain.connection(c).flow() == Connection.Flow.TIE) feeds.addEdge(to, from);
         }
         for (Set<Integer> ring : new KosarajuStrongConnectivityInspector<>(feeds).stronglyConnectedSets())
             if (ring.stream()
-                    .allMatch(bus -> feeds.incomingEdgesOf(bus).stream()
-                            .allMatch(e -> ring.contains(feeds.getEdgeSource(e))))) ring.forEach(this::hangUp);
+                    .allMatch(bus ->
+                            feeds.incomingEdgesOf(bus).stream().allMatch(e -> ring.contains(feeds.getEdgeSource(e)))))
+                ring.forEach(this::hangUp);
     }
 
     private void hangUp(int bus) {

@@ -96,8 +96,7 @@ final class Field {
 
     /** Where connections lead that pass a test, crossing neither an open device nor its load side. */
     Set<String> leadsOn(Collection<String> starts, Set<Device> open, Predicate<Connection> passes) {
-        Predicate<Connection> led =
-                passes.and(c -> c.devices().stream().noneMatch(open::contains));
+        Predicate<Connection> led = passes.and(c -> c.devices().stream().noneMatch(open::contains));
         return live(starts, open, led, led);
     }
 

@@ -49,9 +49,10 @@ class IsolationPropertiesTest {
                 String at = "seed " + seed + ", " + v.equipment() + ": " + v.reason();
                 Set<Device> points = new TreeSet<>(v.drawnPoints());
                 checkPoints(oracle, v, points, at);
-                v.foundPoints().ifPresent(found -> assertThat(oracle.foundSets(v.equipment()))
-                        .as("found points, " + at)
-                        .contains(new TreeSet<>(found)));
+                v.foundPoints()
+                        .ifPresent(found -> assertThat(oracle.foundSets(v.equipment()))
+                                .as("found points, " + at)
+                                .contains(new TreeSet<>(found)));
                 assertThat(v.alsoDark())
                         .as("also dark, " + at)
                         .containsExactlyInAnyOrderElementsOf(oracle.alsoDark(points, v.equipment()));
@@ -106,7 +107,10 @@ class IsolationPropertiesTest {
             Network before = plain.build().network();
             List<Verdict> was = Isolation.verdicts(before);
             for (Connection c : before.connections()) {
-                if (!c.drawn() || c.disputed() || c.standing() != Standing.UNTRACED || c.devices().size() > 1) continue;
+                if (!c.drawn()
+                        || c.disputed()
+                        || c.standing() != Standing.UNTRACED
+                        || c.devices().size() > 1) continue;
                 String circuit = c.devices().isEmpty() ? "" : c.devices().get(0).key();
                 RandomBuilding more = unmodified(seed);
                 more.survey.add(RandomBuilding.opened(c.from(), circuit, "feeds", c.to()));
@@ -210,8 +214,8 @@ class IsolationPropertiesTest {
             List<Verdict> was = Isolation.verdicts(building.build().network());
             Map<String, String> newName = newNames(building, seed);
             building.shuffle(seed);
-            List<Verdict> now =
-                    Isolation.verdicts(building.build(n -> newName.getOrDefault(n, n)).network());
+            List<Verdict> now = Isolation.verdicts(
+                    building.build(n -> newName.getOrDefault(n, n)).network());
             Map<String, Verdict> byName = new TreeMap<>();
             now.forEach(v -> byName.put(v.equipment(), v));
             assertThat(now).as("seed %d", seed).hasSameSizeAs(was);

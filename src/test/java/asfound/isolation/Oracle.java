@@ -31,8 +31,8 @@ import java.util.stream.Stream;
  */
 final class Oracle {
 
-    private static final Set<EquipmentKind> BESIDE_THE_SUPPLY = EnumSet.of(
-            EquipmentKind.GENERATOR, EquipmentKind.INVERTER, EquipmentKind.BATTERY, EquipmentKind.UPS);
+    private static final Set<EquipmentKind> BESIDE_THE_SUPPLY =
+            EnumSet.of(EquipmentKind.GENERATOR, EquipmentKind.INVERTER, EquipmentKind.BATTERY, EquipmentKind.UPS);
 
     private final Network network;
     private final Field drawn;
@@ -91,8 +91,8 @@ final class Oracle {
         dark.forEach(name -> fedFrom.put(name, field.fedBy(name)));
         Set<String> ring = new HashSet<>();
         for (String name : dark)
-            if (fedFrom.get(name).stream().allMatch(up -> fedFrom.containsKey(up) && fedFrom.get(up).contains(name)))
-                ring.add(name);
+            if (fedFrom.get(name).stream()
+                    .allMatch(up -> fedFrom.containsKey(up) && fedFrom.get(up).contains(name))) ring.add(name);
         return ring;
     }
 
@@ -204,9 +204,10 @@ final class Oracle {
                 : possible.live(sources, points, Oracle::isTraced, Oracle::isTraced);
         return live.contains(target)
                 || hasNoSupplyDrawn(target)
-                || into(target).anyMatch(c -> c.standing() == Standing.FOUND
-                        && !c.devices().isEmpty()
-                        && Collections.disjoint(c.devices(), points))
+                || into(target)
+                        .anyMatch(c -> c.standing() == Standing.FOUND
+                                && !c.devices().isEmpty()
+                                && Collections.disjoint(c.devices(), points))
                 || allDrawnContradicted(target)
                 || points.stream().anyMatch(p -> isSpokenAgainst(p, target, points));
     }
@@ -234,13 +235,10 @@ final class Oracle {
         List<Connection> all = network.connections().stream()
                 .filter(c -> c.drawn() && c.devices().contains(point))
                 .toList();
-        List<Connection> direct = all.stream()
-                .filter(c -> c.to().equals(target) || c.from().equals(target))
-                .toList();
+        List<Connection> direct =
+                all.stream().filter(c -> c.to().equals(target)).toList();
         if (!direct.isEmpty()) return direct;
-        return all.stream()
-                .filter(c -> passes(c, point, target, points))
-                .toList();
+        return all.stream().filter(c -> passes(c, point, target, points)).toList();
     }
 
     /** With the point closed again, and nothing but this connection at it, supply reaches the equipment. */
@@ -257,8 +255,7 @@ final class Oracle {
         boolean contradicted = through.stream().anyMatch(c -> c.standing() == Standing.CONTRADICTED)
                 && through.stream().noneMatch(Oracle::isTraced);
         boolean not = seen(point).anyMatch(s -> says(s, Relation.DOES_NOT_FEED, target));
-        boolean does = seen(point)
-                .anyMatch(s -> says(s, Relation.FEEDS, target) || says(s, Relation.FED_BY, target));
+        boolean does = seen(point).anyMatch(s -> says(s, Relation.FEEDS, target) || says(s, Relation.FED_BY, target));
         return contradicted || (not && !does);
     }
 
@@ -280,12 +277,14 @@ final class Oracle {
                         .anyMatch(p -> through(p, target, points).stream().anyMatch(Connection::disputed));
     }
 
-    /** Someone traced a connection at the point from which traced connections lead on to the equipment. */
+    /** Someone traced a connection at the point, and from its end traced connections lead on to the equipment. */
     private boolean isTracedTo(Device point, String target, Set<Device> points) {
+        List<Connection> ways = through(point, target, points);
         for (Connection c : network.connections()) {
             if (!c.devices().contains(point) || !isTraced(c) || !isTracedAt(point, c)) continue;
-            if (possible.leadsOn(Set.of(c.from(), c.to()), points, Oracle::isTraced)
-                    .contains(target)) return true;
+            if (c.drawn() && !ways.contains(c)) continue;
+            String end = !c.drawn() || nearSide(target, points).contains(c.to()) ? c.to() : c.from();
+            if (possible.leadsOn(Set.of(end), points, Oracle::isTraced).contains(target)) return true;
         }
         return false;
     }

@@ -79,7 +79,16 @@ class TextbookNetworksTest {
     @Test
     void the_flow_network_of_clrs_has_a_least_cut_of_23() {
         Network clrs = network(
-                "s", "s v1 16", "s v2 13", "v1 v3 12", "v2 v1 4", "v2 v4 14", "v3 v2 9", "v4 v3 7", "v3 t 20", "v4 t 4");
+                "s",
+                "s v1 16",
+                "s v2 13",
+                "v1 v3 12",
+                "v2 v1 4",
+                "v2 v4 14",
+                "v3 v2 9",
+                "v4 v3 7",
+                "v3 t 20",
+                "v4 t 4");
         assertThat(cut(clrs, "t")).isEqualTo(Map.of("v1->v3", 12L, "v4->v3", 7L, "v4->t", 4L));
         assertThat(size(cut(clrs, "t"))).isEqualTo(23);
     }
@@ -102,9 +111,12 @@ class TextbookNetworksTest {
     void tiny_fn_of_sedgewick_and_wayne_has_a_least_cut_of_4() {
         Network tiny = network("0", "0 1 2", "0 2 3", "1 3 3", "1 4 1", "2 3 1", "2 4 1", "3 5 2", "4 5 3");
         assertThat(size(cut(tiny, "5"))).isEqualTo(4);
-        // the book names the least cut nearest to the source; ours is the one nearest to the sink, and says that others exist
+        // the book names the least cut nearest to the source; ours is the one nearest to the sink, and says that others
+        // exist
         assertThat(cut(tiny, "5")).isEqualTo(Map.of("1->4", 1L, "2->4", 1L, "3->5", 2L));
-        assertThat(Isolation.verdicts(tiny)).filteredOn(v -> v.equipment().equals("5")).allMatch(Verdict::otherSets);
+        assertThat(Isolation.verdicts(tiny))
+                .filteredOn(v -> v.equipment().equals("5"))
+                .allMatch(Verdict::otherSets);
     }
 
     /** Menger's theorem on a known graph: Petersen's graph is three-connected by edges, so three devices part any two nodes. */
