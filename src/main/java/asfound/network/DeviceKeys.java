@@ -58,7 +58,9 @@ final class DeviceKeys {
         all.stream()
                 .filter(n -> !n.ref().isNumbered())
                 .sorted(Comparator.comparing((Named n) -> n.ref().name(), Natural.ORDER))
-                .forEach(n -> board(n.panel()).written.putIfAbsent(n.ref().key(), n.ref().name()));
+                .forEach(n -> board(n.panel())
+                        .written
+                        .putIfAbsent(n.ref().key(), n.ref().name()));
     }
 
     private Board board(String panel) {
