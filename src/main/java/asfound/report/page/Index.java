@@ -7,6 +7,7 @@ import asfound.isolation.Verdict;
 import asfound.model.Natural;
 import asfound.model.Place;
 import asfound.network.Connection;
+import asfound.network.Device;
 import asfound.network.DeviceRecord;
 import asfound.network.Equipment;
 import java.util.ArrayList;
@@ -20,6 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The audit's parts by the equipment, device or drawing that they are about, and where on the page each stands. */
@@ -33,6 +35,7 @@ public final class Index {
     private final Map<String, List<Connection>> arriving = new HashMap<>();
     private final Map<String, List<Connection>> leaving = new HashMap<>();
     private final Map<String, List<DeviceRecord>> devices = new HashMap<>();
+    private final Map<String, Set<String>> ends = new HashMap<>();
     private final Map<Finding, String> findingAnchors = new IdentityHashMap<>();
     private final MarkedDrawings marked;
 
@@ -48,13 +51,16 @@ public final class Index {
         audit.findings().forEach(f -> f.drawings().forEach(p -> files.add(p.file())));
         for (String file : files) drawings.put(file, "dr-" + (drawings.size() + 1));
         audit.verdicts().forEach(v -> verdicts.put(v.equipment(), v));
-        for (Finding f : audit.findings()) {
-            equipmentOf(f).forEach(name -> add(findings, name, f));
-            devicesOf(f).forEach(label -> add(byDevice, label, f));
-        }
         for (Connection c : audit.network().connections()) {
             add(arriving, c.to(), c);
             add(leaving, c.from(), c);
+            for (Device d : c.devices())
+                ends.computeIfAbsent(d.label(), k -> new TreeSet<>(Natural.ORDER))
+                        .addAll(List.of(c.from(), c.to()));
+        }
+        for (Finding f : audit.findings()) {
+            bearsOn(f).forEach(name -> add(findings, name, f));
+            parts(f).stream().filter(p -> p.circuit().isPresent()).forEach(p -> add(byDevice, p.inWords(), f));
         }
         audit.network().devices().forEach(d -> add(devices, d.device().in(), d));
     }
@@ -70,17 +76,27 @@ public final class Index {
         return unique;
     }
 
-    /** Every equipment that a finding names, once. */
-    public static List<String> equipmentOf(Finding f) {
-        return Stream.concat(Stream.of(f.equipment()), f.others().stream().map(Finding.Part::equipment))
+    /** The device or equipment that a finding is about, and the further parts of its event. */
+    public static List<Finding.Part> parts(Finding f) {
+        return f.event().parts();
+    }
+
+    /**
+     * Equipment that a finding bears on without naming it as a part: what is drawn or found at the other end of its
+     * devices. Whoever looks up a panel must see that its feeder is crossed.
+     */
+    public List<String> concerned(Finding f) {
+        Set<String> named = parts(f).stream().map(Finding.Part::equipment).collect(Collectors.toSet());
+        return parts(f).stream()
+                .filter(p -> p.circuit().isPresent())
+                .flatMap(p -> ends.getOrDefault(p.inWords(), Set.of()).stream())
+                .filter(e -> !named.contains(e))
                 .distinct()
                 .toList();
     }
 
-    private static List<String> devicesOf(Finding f) {
-        Stream<String> others =
-                f.others().stream().flatMap(p -> p.circuit().map(c -> p.equipment() + "/" + c).stream());
-        return Stream.concat(f.circuit().map(c -> f.equipment() + "/" + c).stream(), others)
+    private List<String> bearsOn(Finding f) {
+        return Stream.concat(parts(f).stream().map(Finding.Part::equipment), concerned(f).stream())
                 .distinct()
                 .toList();
     }
@@ -95,10 +111,10 @@ public final class Index {
         return findingAnchors.get(f);
     }
 
-    /** Ids of all the equipment that a finding names, parted by spaces. */
+    /** Ids of all the equipment that a finding bears on, parted by spaces. */
     public String anchors(Finding f) {
         return String.join(
-                " ", equipmentOf(f).stream().flatMap(n -> anchor(n).stream()).toList());
+                " ", bearsOn(f).stream().flatMap(n -> anchor(n).stream()).toList());
     }
 
     /** Every drawing with its id on the page, in order of file. */
@@ -121,7 +137,7 @@ public final class Index {
         return marked;
     }
 
-    /** Every equipment that a finding names, in natural order, with its id on the page. */
+    /** Every equipment that a finding bears on, in natural order, with its id on the page. */
     public Map<String, String> equipmentWithFindings() {
         Map<String, String> named = new TreeMap<>(Natural.ORDER);
         findings.keySet().forEach(name -> anchor(name).ifPresent(id -> named.put(name, id)));

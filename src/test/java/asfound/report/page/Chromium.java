@@ -1,5 +1,7 @@
 package asfound.report.page;
 
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -56,6 +58,24 @@ public final class Chromium implements AutoCloseable {
         driver.executeCdpCommand(
                 "Emulation.setEmulatedMedia",
                 Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+    }
+
+    /**
+     * What axe-core calls serious or critical, with the first places. Everything is laid out first: the checker measures
+     * from afar, where the page has not yet laid out what is far from the screen.
+     */
+    public List<String> seriousBarriers() {
+        driver.executeScript("document.querySelectorAll('.piece, .finding, .sheets > li')"
+                + ".forEach(e => { e.style.contentVisibility = 'visible'; })");
+        return new AxeBuilder()
+                .analyze(driver).getViolations().stream()
+                        .filter(r -> List.of("serious", "critical").contains(r.getImpact()))
+                        .map((Rule r) -> r.getId() + ": "
+                                + r.getNodes().stream()
+                                        .map(n -> n.getHtml())
+                                        .limit(3)
+                                        .toList())
+                        .toList();
     }
 
     @Override

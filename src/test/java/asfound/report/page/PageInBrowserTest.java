@@ -9,8 +9,6 @@ import asfound.isolation.Verdict;
 import asfound.model.EquipmentKind;
 import asfound.sample.AuditSketch;
 import asfound.sample.BrackenMill;
-import com.deque.html.axecore.results.Rule;
-import com.deque.html.axecore.selenium.AxeBuilder;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
@@ -276,23 +274,13 @@ class PageInBrowserTest {
     private static void checked(String scheme, int width) {
         browser.scheme(scheme);
         browser.size(width, 900);
-        assertThat(violations()).as("%s at %d", scheme, width).isEmpty();
+        assertThat(browser.seriousBarriers()).as("%s at %d", scheme, width).isEmpty();
         browser.driver.executeScript("document.querySelectorAll('details').forEach(d => d.open = true)");
         browser.driver.executeScript("document.querySelector('.cases a.eq').click()");
-        assertThat(violations()).as("%s at %d, a sheet open", scheme, width).isEmpty();
+        assertThat(browser.seriousBarriers())
+                .as("%s at %d, a sheet open", scheme, width)
+                .isEmpty();
         browser.driver.executeScript("document.getElementById('sheet-close').click()");
-    }
-
-    private static List<String> violations() {
-        return new AxeBuilder()
-                .analyze(browser.driver).getViolations().stream()
-                        .filter(r -> List.of("serious", "critical").contains(r.getImpact()))
-                        .map((Rule r) -> r.getId() + ": "
-                                + r.getNodes().stream()
-                                        .map(n -> n.getHtml())
-                                        .limit(3)
-                                        .toList())
-                        .toList();
     }
 
     /** Clicks equipment in the picture, clear of the bar at the top. */

@@ -91,6 +91,14 @@ class PageWriterTest {
     }
 
     @Test
+    void whoever_looks_up_a_panel_sees_that_its_feeder_is_crossed() {
+        Index index = new Index(BrackenMill.audit());
+
+        assertThat(index.findings("LP-1A")).extracting(f -> f.kind()).contains("crossed-feeds");
+        assertThat(index.findings("LP-2A")).extracting(f -> f.kind()).containsExactly("survey-conflict");
+    }
+
+    @Test
     void names_that_differ_only_in_punctuation_keep_their_own_places() {
         Audit audit = new AuditSketch("x")
                 .equipment(EquipmentKind.PANEL, "LP-1", "LP 1", "LP.1")
