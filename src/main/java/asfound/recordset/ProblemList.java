@@ -9,7 +9,7 @@ import java.util.Map;
 
 /**
  * Collects the problems of one file. Of a thousand problems of one sort the first are told one by one, and of the rest
- * their true count.
+ * their true count. Work that was given up may still add to it: every method is safe for two threads.
  */
 public final class ProblemList {
 
@@ -29,22 +29,27 @@ public final class ProblemList {
      *
      * @param sort what is counted together, as the words that follow a number: {@code rows with too few fields}
      */
-    public void add(String sort, Place place, String message, String remedy) {
+    public synchronized void add(String sort, Place place, String message, String remedy) {
         if (counts.merge(sort, 1, Integer::sum) <= EACH) problems.add(new Problem(place, message, remedy));
         last.put(sort, place);
     }
 
+    /** Adds a problem that was met elsewhere. */
+    public synchronized void add(String sort, Problem problem) {
+        add(sort, problem.place(), problem.message(), problem.remedy());
+    }
+
     /** Adds a problem of the whole file that happens once. */
-    public void add(String message, String remedy) {
+    public synchronized void add(String message, String remedy) {
         problems.add(new Problem(Place.file(file), message, remedy));
     }
 
-    public void addAll(List<Problem> others) {
+    public synchronized void addAll(List<Problem> others) {
         problems.addAll(others);
     }
 
     /** All problems in the order in which they were met, with the count of those that are not told one by one. */
-    public List<Problem> all() {
+    public synchronized List<Problem> all() {
         List<Problem> all = new ArrayList<>(problems);
         counts.forEach((sort, n) -> {
             if (n > EACH)

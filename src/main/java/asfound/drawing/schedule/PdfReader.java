@@ -18,6 +18,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.io.MemoryUsageSetting;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 
@@ -64,8 +65,9 @@ final class PdfReader {
         return together(source, all, pages);
     }
 
-    private static PDDocument open(Source source) throws IOException {
-        return Loader.loadPDF(source.path().toFile());
+    private PDDocument open(Source source) throws IOException {
+        return Loader.loadPDF(
+                source.path().toFile(), MemoryUsageSetting.setupMainMemoryOnly(limits.expandedBytes()).streamCache);
     }
 
     private static ScheduleReading none(Source source, String message, String remedy) {

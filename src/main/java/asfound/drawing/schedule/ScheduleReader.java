@@ -18,7 +18,7 @@ public final class ScheduleReader {
     /** Reads a PDF, a workbook or a table of circuits. Never throws for what the file holds. */
     public ScheduleReading read(Source source) {
         return source.kind() == Source.Kind.PDF
-                ? new PdfReader(settings, limits).read(source)
+                ? new GuardedPdf(settings, limits).read(source)
                 : new TableFileReader(settings, limits).read(source);
     }
 }

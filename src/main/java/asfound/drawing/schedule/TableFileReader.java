@@ -29,7 +29,9 @@ final class TableFileReader {
         List<Directory> directories = new ArrayList<>();
         List<Problem> problems = new ArrayList<>(grids.problems());
         Map<String, List<MergedCells.Area>> merged =
-                source.kind() == Source.Kind.WORKBOOK ? MergedCells.read(source.path()) : Map.of();
+                source.kind() == Source.Kind.WORKBOOK && !grids.grids().isEmpty()
+                        ? MergedCells.read(source.path())
+                        : Map.of();
         SheetReader reader = new SheetReader(settings);
         for (Grid grid : grids.grids()) {
             String name = grid.sheet().isEmpty() ? Names.ofFile(source.file()) : grid.sheet();
