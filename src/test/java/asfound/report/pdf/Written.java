@@ -3,8 +3,9 @@ package asfound.report.pdf;
 import asfound.audit.Audit;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -49,19 +50,23 @@ final class Written {
         }
     }
 
-    /** Where on the page (from 1) a phrase begins, in user space: nothing of the program's own geometry is used. */
-    static List<Spot> spots(PDDocument document, int page, String phrase) throws IOException {
-        List<Spot> found = new ArrayList<>();
+    /**
+     * Where each printed line of a page (from 1) begins, in user space, by its text: nothing of the program's own geometry
+     * is used. The first of several lines of one text is kept.
+     */
+    static Map<String, Spot> spots(PDDocument document, int page) throws IOException {
+        Map<String, Spot> found = new LinkedHashMap<>();
         var crop = document.getPage(page - 1).getCropBox();
         PDFTextStripper stripper = new PDFTextStripper() {
             @Override
             protected void writeString(String text, List<TextPosition> positions) {
-                int at = text.indexOf(phrase);
-                if (at < 0) return;
-                var matrix = positions.get(at).getTextMatrix();
+                var matrix = positions.get(0).getTextMatrix();
                 // the stripper counts from the crop box's corner
-                found.add(new Spot(
-                        matrix.getTranslateX() + crop.getLowerLeftX(), matrix.getTranslateY() + crop.getLowerLeftY()));
+                found.putIfAbsent(
+                        text.strip(),
+                        new Spot(
+                                matrix.getTranslateX() + crop.getLowerLeftX(),
+                                matrix.getTranslateY() + crop.getLowerLeftY()));
             }
         };
         stripper.setStartPage(page);
