@@ -172,13 +172,24 @@ final class CorrectedDirectory {
         List<String> drawn = drawnTexts(record);
         if (record.tracing() == DeviceRecord.Tracing.CONFLICT)
             return "IN CONFLICT: drawn " + words(drawn) + "; seen " + seen(record);
-        if (traced && (drawn.isEmpty() || explained.contains(key))) {
+        if (traced && (drawn.isEmpty() || explained.contains(key) || goesElsewhere(record))) {
             List<Served> to = record.tracedTo();
             if (!to.isEmpty()) return to.stream().map(Served::inWords).collect(Collectors.joining(" + "));
             return relation(record) == Observation.Relation.NO_DEVICE ? "SPACE" : "SPARE (nothing connected)";
         }
         String out = record.tracing() == DeviceRecord.Tracing.STALE ? " (traced before the latest change)" : "";
         return words(drawn) + out;
+    }
+
+    /** Every equipment traced there is another than every equipment drawn there, whatever the findings say of it. */
+    private static boolean goesElsewhere(DeviceRecord record) {
+        Set<String> drawn = record.showings().stream()
+                .flatMap(s -> s.serves().stream())
+                .flatMap(s -> s.equipment().stream())
+                .collect(Collectors.toSet());
+        List<String> found =
+                record.tracedTo().stream().flatMap(s -> s.equipment().stream()).toList();
+        return !found.isEmpty() && found.stream().noneMatch(drawn::contains);
     }
 
     private static Observation.Relation relation(DeviceRecord record) {

@@ -3,6 +3,7 @@ package asfound.report.pdf;
 import asfound.finding.Finding;
 import asfound.model.CircuitRef;
 import asfound.model.Observation;
+import asfound.model.Place;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -14,6 +15,17 @@ final class Evidence {
     /** {@code feeds LP-2B; opened, 2025-03-04, R. Okafor (survey/east.csv, row 12)}. */
     static String inWords(Observation seen) {
         return what(seen) + "; " + how(seen) + " (" + seen.place().inWords() + ")";
+    }
+
+    /** The same with the file's own name alone, where there is little room. */
+    static String briefly(Observation seen) {
+        return what(seen) + "; " + how(seen) + " (" + briefly(seen.place()) + ")";
+    }
+
+    /** {@code east.csv, row 12}: the place without its folders. */
+    static String briefly(Place place) {
+        String file = place.file().substring(place.file().lastIndexOf('/') + 1);
+        return place.within().isEmpty() ? file : file + ", " + place.within();
     }
 
     /** {@code feeds LP-2B}. */

@@ -22,11 +22,14 @@ import java.util.stream.Collectors;
 public final class IsolationSheet {
 
     private static final double MARGIN = 40, FOOT = 98;
+    /** Room for what stands below the picture, and the smallest scale at which it can be read. */
+    private static final double AFTER = 160, SMALLEST = 0.68;
 
     private final Audit audit;
     private final Verdict verdict;
     private final Equipment equipment;
     private final SheetFile file;
+    private final Paper paper;
     private final Flow flow;
 
     private IsolationSheet(Audit audit, Verdict verdict, Equipment equipment, SheetFile file, Paper paper) {
@@ -34,6 +37,7 @@ public final class IsolationSheet {
         this.verdict = verdict;
         this.equipment = equipment;
         this.file = file;
+        this.paper = paper;
         this.flow = new Flow(() -> file.page(paper), MARGIN, MARGIN - 6, FOOT);
     }
 
@@ -75,10 +79,22 @@ public final class IsolationSheet {
                     Type.plain(9.5));
         points();
         SupplyPaths paths = SupplyPaths.of(audit.network(), equipment.name());
-        picture(paths);
+        PathPicture picture = new PathPicture(paths, equipment.name(), points(false), points(true), file.typeface());
+        double scale = scale(flow, picture, flow.free() - AFTER);
+        boolean fits = scale >= SMALLEST;
+        if (fits) picture(flow, picture, paths, scale);
         sources(paths);
         record();
+        if (!fits) {
+            // rather a page of its own than a picture that nobody can read
+            Flow lengthwise = new Flow(() -> file.lengthwise(paper), MARGIN, MARGIN - 6, FOOT);
+            picture(lengthwise, picture, paths, scale(lengthwise, picture, lengthwise.free() - 80));
+        }
         foot();
+    }
+
+    private static double scale(Flow flow, PathPicture picture, double room) {
+        return Math.min(1.25, Math.min(flow.width() / picture.width(), room / picture.height()));
     }
 
     private void head() {
@@ -144,18 +160,8 @@ public final class IsolationSheet {
         return devices.isEmpty() ? none : devices.stream().map(Device::label).collect(Collectors.joining(" and "));
     }
 
-    private void picture(SupplyPaths paths) {
-        PathPicture picture = new PathPicture(paths, equipment.name(), points(false), points(true), file.typeface());
-        double after = 118;
+    private static void picture(Flow flow, PathPicture picture, SupplyPaths paths, double fits) {
         flow.heading("Ways of supply, as drawn and as found", 100);
-        double room = flow.free() - after - 16;
-        double fits = Math.min(1.25, Math.min(flow.width() / picture.width(), room / picture.height()));
-        if (fits < 0.75) {
-            // rather a page of its own than a picture that nobody can read
-            flow.need(flow.free() + 1);
-            room = flow.free() - after - 40;
-            fits = Math.min(1.1, Math.min(flow.width() / picture.width(), room / picture.height()));
-        }
         picture.draw(flow.canvas(), flow.left() + (flow.width() - picture.width() * fits) / 2, flow.y() + 2, fits);
         flow.skip(picture.height() * fits + 7);
         PathLegend.draw(flow.canvas(), flow.left(), flow.y());

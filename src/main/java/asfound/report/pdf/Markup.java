@@ -84,7 +84,7 @@ final class Markup {
             Stamp stamp = new Stamp(verdict.standing(), verdict.equipment(), size * scale);
             Optional<Occupied.Room> room = occupied.room(stamp.width(typeface), stamp.height(), top);
             // a smaller stamp must save a good deal of way or ink to be preferred
-            double cost = room.map(r -> r.cost() + (20 - size) * 25 * scale).orElse(Double.MAX_VALUE);
+            double cost = room.map(r -> r.cost() + (20 - size) * 40 * scale).orElse(Double.MAX_VALUE);
             if (room.isEmpty() || (best != null && cost >= best.cost())) continue;
             best = new Occupied.Room(room.get().box(), cost);
             chosen = stamp;

@@ -24,7 +24,7 @@ record PanelSupply(String words, CardEntry.State state) {
                     || (c.flow() == Connection.Flow.TIE && c.from().equals(panel));
             if (!here || c.from().equals(c.to()) || c.standing() == Standing.CONTRADICTED) continue;
             String other = c.to().equals(panel) ? c.from() : c.to();
-            String by = c.devices().stream().map(d -> words(d, panel)).collect(Collectors.joining(", then "));
+            String by = c.devices().stream().map(d -> words(d, panel, other)).collect(Collectors.joining(", then "));
             CardEntry.State state = c.standing().isTraced()
                     ? CardEntry.State.TRACED
                     : c.standing() == Standing.UNTRACED && !c.disputed()
@@ -37,7 +37,9 @@ record PanelSupply(String words, CardEntry.State state) {
         return all.stream().distinct().toList();
     }
 
-    private static String words(Device device, String panel) {
-        return device.in().equals(panel) ? "by circuit " + device.key() + " of this panel" : device.label();
+    private static String words(Device device, String panel, String other) {
+        String word = (device.key().matches("\\d+") ? "circuit " : "device ") + device.key();
+        if (device.in().equals(panel)) return "by " + word + " of this panel";
+        return device.in().equals(other) ? word : device.label();
     }
 }

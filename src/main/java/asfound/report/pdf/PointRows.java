@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 /** What an isolation sheet says of each point: its part, what the drawings show there, who saw what, when and how. */
 final class PointRows {
 
-    static final double[] WIDTHS = {0.13, 0.15, 0.17, 0.28, 0.09, 0.09, 0.09};
+    static final double[] WIDTHS = {0.13, 0.14, 0.17, 0.32, 0.08, 0.08, 0.08};
     static final List<String> HEAD =
             List.of("Point", "Part", "Drawn to feed", "Seen there: who, when, how", "Lock", "Tag", "Tested");
     /** Columns before this one are printed, from it on they are blanks. */
@@ -47,7 +47,7 @@ final class PointRows {
         if (record.showings().isEmpty()) return "not drawn";
         return record.showings().stream()
                 .map(s -> s.serves().map(Served::inWords).orElse(s.use().name().toLowerCase(java.util.Locale.ROOT))
-                        + " (" + s.place().inWords() + ")")
+                        + " (" + Evidence.briefly(s.place()) + ")")
                 .distinct()
                 .collect(Collectors.joining("; "));
     }
@@ -57,7 +57,7 @@ final class PointRows {
         if (all.isEmpty()) return "not traced";
         String first = all.stream()
                 .limit(MOST)
-                .map(s -> Evidence.inWords(s.observation())
+                .map(s -> Evidence.briefly(s.observation())
                         + (s.stale() ? ", OUT OF DATE" : "")
                         + (s.observation().method().traces() ? "" : ", no trace"))
                 .collect(Collectors.joining(". "));

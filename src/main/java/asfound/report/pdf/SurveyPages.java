@@ -11,7 +11,7 @@ final class SurveyPages {
 
     private static final double MARGIN = 34, TOP = 74, FOOT = 62;
     /** Left edges of the columns as shares of the width, and the right edge. */
-    private static final double[] AT = {0, 0.035, 0.30, 0.50, 0.74, 0.83, 0.88, 1};
+    private static final double[] AT = {0, 0.033, 0.37, 0.56, 0.77, 0.85, 0.90, 1};
 
     private static final String[] HEAD = {
         "",
