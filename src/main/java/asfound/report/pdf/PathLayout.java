@@ -20,7 +20,8 @@ final class PathLayout {
     /** Room for the sign of a source in its box. */
     static final double SOURCE = 18;
 
-    private static final double TEXT = 66, PORT = 22, GAP = 11, TRACK = 7, BEFORE = 9;
+    static final Type NAME = Type.bold(9.5), DETAIL = Type.plain(6.6), DEVICE = Type.bold(8.5), WORD = Type.plain(7);
+    private static final double TEXT = 66, PORT = 24, GAP = 11, TRACK = 7, BEFORE = 9;
 
     /** A box. */
     record Node(Equipment equipment, Box box, Paragraph name, Paragraph detail) {
@@ -117,8 +118,8 @@ final class PathLayout {
 
     private Node node(Equipment e, double y) {
         double sign = e.kind().isSource() ? SOURCE : 0;
-        Paragraph name = Paragraph.of(e.name(), Type.bold(9), TEXT - sign, typeface);
-        Paragraph detail = Paragraph.of(detail(e), Type.plain(6.3), TEXT - sign, typeface);
+        Paragraph name = Paragraph.of(e.name(), NAME, TEXT - sign, typeface);
+        Paragraph detail = Paragraph.of(detail(e), DETAIL, TEXT - sign, typeface);
         double w = Math.max(name.width(typeface), detail.width(typeface)) + 10 + sign;
         long out = lines.stream().filter(l -> l.left.equals(e.name())).count();
         long in = lines.stream().filter(l -> l.right.equals(e.name())).count();
@@ -203,7 +204,7 @@ final class PathLayout {
     private double tapsWidth(Line line, String end) {
         return line.connection.devices().stream()
                 .filter(d -> (d.in().equals(line.right) ? line.right : line.left).equals(end))
-                .mapToDouble(d -> 14 + typeface.width(label(line, d), Type.bold(7.5)))
+                .mapToDouble(d -> 14 + typeface.width(label(line, d), DEVICE))
                 .sum();
     }
 
@@ -225,7 +226,7 @@ final class PathLayout {
         double at = left.right() + BEFORE, back = right.x() - tapsWidth(line, line.right) + 4;
         for (Device d : line.connection.devices()) {
             boolean atRight = d.in().equals(line.right) && !level;
-            double x = atRight ? back : at, step = 14 + typeface.width(label(line, d), Type.bold(7.5));
+            double x = atRight ? back : at, step = 14 + typeface.width(label(line, d), DEVICE);
             if (atRight) back += step;
             else at += step;
             taps.add(new Tap(d, label(line, d), x, atRight ? line.rightY : line.leftY));

@@ -46,9 +46,8 @@ final class PathPicture {
             return top + v * scale;
         }
 
-        /** A size of type: scaled with the picture, never below what can be read. */
-        double type(double size) {
-            return Math.max(5.6, size * scale);
+        Type type(Type natural) {
+            return natural.at(natural.size() * scale);
         }
     }
 
@@ -100,7 +99,7 @@ final class PathPicture {
         Tint text = isTarget ? Tint.WHITE : Tint.INK;
         double centre = x + (w + indent) / 2, at = y + (h - node.textHeight() * d.scale) / 2;
         for (Paragraph paragraph : List.of(node.name(), node.detail())) {
-            Type type = paragraph.type().at(d.type(paragraph.type().size())).in(text);
+            Type type = d.type(paragraph.type()).in(text);
             for (String line : paragraph.lines()) {
                 d.canvas.textCentred(line, centre, at + paragraph.type().size() * 0.92 * d.scale, type);
                 at += paragraph.type().leading() * d.scale;
@@ -118,9 +117,9 @@ final class PathPicture {
     }
 
     private void words(Drawing d, PathLayout.Wire wire) {
-        Type type = Type.plain(d.type(6.4));
+        Type type = d.type(PathLayout.WORD);
         Connection c = wire.connection();
-        label(d, Standings.tag(c.standing()), wire.tagX(), wire.endY() + 8, type);
+        label(d, Standings.tag(c.standing()), wire.tagX(), wire.endY() + 10, type);
         if (c.devices().isEmpty()) label(d, "no device", wire.tagX(), wire.endY() - 3.5, type);
     }
 
@@ -134,7 +133,7 @@ final class PathPicture {
             if (isFound) d.canvas.circle(cx, cy, half * 2, new Pen(0.9, Tint.INK));
             if (isDrawn && !isFound)
                 d.canvas.line(cx - half * 2, cy - half * 2, cx + half * 2, cy + half * 2, new Pen(1, Tint.INK));
-            Type type = new Type(d.type(7.5), isDrawn || isFound, Tint.INK);
+            Type type = d.type(isDrawn || isFound ? PathLayout.DEVICE : Type.plain(PathLayout.DEVICE.size()));
             label(d, tap.label(), tap.x() + 8, tap.y() - 3.5, type);
         }
     }
