@@ -11,17 +11,12 @@ final class Cloud {
 
     /** How far the arcs reach beyond the box, in points: little, since rows of a table stand close. */
     static double reach(Box box) {
-        return bulge(box) / 2;
+        return Math.max(1.8, Math.min(3, Math.min(box.w(), box.h()) * 0.2));
     }
 
-    private static double bulge(Box box) {
-        return Math.max(1.8, Math.min(6, Math.min(box.w(), box.h()) * 0.2));
-    }
-
-    /** Operators that stroke the cloud on the canvas, around {@code box} in canvas measures. */
-    static void draw(Canvas canvas, Box around, Pen pen) {
-        double bulge = bulge(around), in = Math.min(reach(around), Math.min(around.w(), around.h()) / 4);
-        Box box = new Box(around.x() + in, around.y() + in, around.w() - 2 * in, around.h() - 2 * in);
+    /** Strokes the cloud on the canvas, around {@code box} in canvas measures. */
+    static void draw(Canvas canvas, Box box, Pen pen) {
+        double bulge = reach(box);
         double chord = bulge * 2.6;
         List<double[]> points = new ArrayList<>();
         side(points, box.x(), box.y(), box.right(), box.y(), chord);

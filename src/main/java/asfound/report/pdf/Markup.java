@@ -35,10 +35,6 @@ final class Markup {
             }
             Box box = frame.within(mark.box().get());
             clouds.add(pen.cloud(box, name(mark, "cloud"), subject(mark), comment(mark)));
-            double reach = Cloud.reach(box);
-            // the cloud's own line is ink too, its inside stays free for the note
-            occupied.add(new Box(box.x(), box.y() - reach, box.w(), reach), Occupied.LINE);
-            occupied.add(new Box(box.x(), box.bottom(), box.w(), reach), Occupied.LINE);
         }
         for (int i = 0; i < marks.size(); i++) note(marks.get(i), clouds.get(i), size);
         pen.lift();

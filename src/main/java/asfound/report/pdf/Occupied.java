@@ -23,6 +23,8 @@ final class Occupied {
     private final int columns;
     private final int rows;
     private final float[] weight;
+    /** Sums of all weights up to each cell; made anew when something was added. */
+    private double[] sums;
 
     Occupied(double width, double height) {
         cell = Math.max(1, Math.max(width, height) / MOST_CELLS);
@@ -32,6 +34,7 @@ final class Occupied {
     }
 
     void add(Box box, float heavy) {
+        sums = null;
         int x0 = clamp(box.x(), columns), x1 = clamp(box.right(), columns);
         int y0 = clamp(box.y(), rows), y1 = clamp(box.bottom(), rows);
         if (box.right() < 0 || box.bottom() < 0 || box.x() > columns * cell || box.y() > rows * cell) return;
@@ -43,7 +46,7 @@ final class Occupied {
         return (int) Math.max(0, Math.min(most - 1, Math.floor(at / cell)));
     }
 
-    /** Sums of all weights up to each cell, so that any box's sum is four look-ups. */
+    /** So that any box's sum is four look-ups. */
     private double[] sums() {
         double[] sums = new double[(columns + 1) * (rows + 1)];
         for (int y = 0; y < rows; y++) {
@@ -61,25 +64,36 @@ final class Occupied {
      * rather beside than above or below it. Empty where the page is smaller than the box.
      */
     Optional<Room> room(double w, double h, Box target) {
-        double[] sums = sums();
+        if (sums == null) sums = sums();
         int wide = (int) Math.ceil(w / cell), high = (int) Math.ceil(h / cell);
+        int middle = clamp(target.centreY() - h / 2, rows);
         Room best = null;
-        double least = Double.MAX_VALUE;
-        for (int y = 1; y + high < rows; y++) {
-            for (int x = 1; x + wide < columns; x++) {
-                double away = distance(x * cell, y * cell, w, h, target);
-                if (away >= least) continue;
-                double cost = away + inked(sums, x, y, wide, high) * 4 * cell * cell;
-                if (cost < least) {
-                    least = cost;
-                    best = new Room(new Box(x * cell, y * cell, w, h), cost);
-                }
+        // from the target's own level outwards, until the way alone costs more than the best place
+        for (int step = 0; step <= 2 * rows; step++) {
+            int y = middle + (step % 2 == 0 ? step / 2 : -(step + 1) / 2);
+            if (y < 1 || y + high >= rows) continue;
+            double away = upAndDown(y * cell, h, target);
+            if (best != null && away >= best.cost()) {
+                if (step > 2 * target.h() / cell + 4) break;
+                continue;
             }
+            best = alongRow(y, w, h, wide, high, target, away, best);
         }
         return Optional.ofNullable(best);
     }
 
-    private double inked(double[] sums, int x, int y, int wide, int high) {
+    private Room alongRow(int y, double w, double h, int wide, int high, Box target, double away, Room best) {
+        Room least = best;
+        for (int x = 1; x + wide < columns; x++) {
+            double way = away + Math.max(0, Math.max(target.x() - (x * cell + w), x * cell - target.right()));
+            if (least != null && way >= least.cost()) continue;
+            double cost = way + inked(x, y, wide, high) * 4 * cell * cell;
+            if (least == null || cost < least.cost()) least = new Room(new Box(x * cell, y * cell, w, h), cost);
+        }
+        return least;
+    }
+
+    private double inked(int x, int y, int wide, int high) {
         int stride = columns + 1;
         return sums[(y + high) * stride + x + wide]
                 - sums[y * stride + x + wide]
@@ -99,12 +113,11 @@ final class Occupied {
         return sum * cell;
     }
 
-    private static double distance(double x, double y, double w, double h, Box target) {
-        double dx = Math.max(0, Math.max(target.x() - (x + w), x - target.right()));
-        // beside a row its middle counts; beside a whole table any height will do
-        double dy = target.h() > 3 * h
-                ? Math.max(0, Math.max(target.y() - (y + h), y - target.bottom()))
-                : Math.abs(y + h / 2 - target.centreY());
-        return dx + 2.5 * dy;
+    /** Beside a row its middle counts; beside a whole table any height will do. */
+    private static double upAndDown(double y, double h, Box target) {
+        return 2.5
+                * (target.h() > 3 * h
+                        ? Math.max(0, Math.max(target.y() - (y + h), y - target.bottom()))
+                        : Math.abs(y + h / 2 - target.centreY()));
     }
 }
