@@ -11,7 +11,7 @@ final class Cloud {
 
     /** How far the arcs reach beyond the box, in points: little, since rows of a table stand close. */
     static double reach(Box box) {
-        return Math.max(1.8, Math.min(3, Math.min(box.w(), box.h()) * 0.2));
+        return Math.max(1.6, Math.min(2.2, Math.min(box.w(), box.h()) * 0.18));
     }
 
     /** Strokes the cloud on the canvas, around {@code box} in canvas measures. */

@@ -72,7 +72,7 @@ public final class RedlineWriter {
             return Loader.loadPDF(path.toFile());
         } catch (InvalidPasswordException e) {
             throw e;
-        } catch (IOException | RuntimeException e) {
+        } catch (IOException | RuntimeException | StackOverflowError e) {
             throw new UnmarkableException(e);
         }
     }

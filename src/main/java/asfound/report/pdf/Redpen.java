@@ -49,11 +49,11 @@ final class Redpen {
 
     /** A cloud around the entry. Its comment is the whole story, for viewers that show no replies. */
     PDAnnotationMarkup cloud(Box entry, String name, String subject, String comment) throws IOException {
-        double reach = Cloud.reach(entry) + 1;
+        double reach = Cloud.reach(entry) + 0.6;
         Box outer = new Box(entry.x() - reach, entry.y() - reach, entry.w() + 2 * reach, entry.h() + 2 * reach);
         PDAnnotationSquare square = new PDAnnotationSquare();
         Canvas canvas = new Canvas(typeface, outer.w(), outer.h());
-        Cloud.draw(canvas, new Box(reach, reach, entry.w(), entry.h()), new Pen(1.1, Tint.RED));
+        Cloud.draw(canvas, new Box(reach, reach, entry.w(), entry.h()), new Pen(1, Tint.RED));
         PDBorderEffectDictionary effect = new PDBorderEffectDictionary();
         effect.setStyle(PDBorderEffectDictionary.STYLE_CLOUDY);
         effect.setIntensity(1);

@@ -13,9 +13,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -28,14 +32,31 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A marked copy goes to many people: it holds the drawing and the marks, and nothing that acts. */
 class RedlineSafetyTest {
 
+    /** What the library says of damaged files is no news here; kept, since loggers are held weakly. */
+    private static final Logger LIBRARY = Logger.getLogger("org.apache.pdfbox");
+
     @TempDir
     Path folder;
+
+    @BeforeAll
+    static void hush() {
+        LIBRARY.setLevel(Level.OFF);
+    }
+
+    @AfterAll
+    static void hear() {
+        LIBRARY.setLevel(null);
+    }
 
     private Audit.Input input(Path file) throws IOException {
         Source source = new Source(
@@ -183,6 +204,26 @@ class RedlineSafetyTest {
         Redline redline = redline(file, List.of());
         Files.write(file, "\n".getBytes(), java.nio.file.StandardOpenOption.APPEND);
         assertAlone(redline, "changed while it was audited");
+    }
+
+    /** Whatever is done to a drawing's bytes: there is a marked copy or a summary that says why not, and it opens. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void a_damaged_drawing_never_stops_the_report(long seed) throws IOException {
+        byte[] bytes = Files.readAllBytes(sample());
+        Random random = new Random(seed);
+        int damaged = 1 + random.nextInt(60);
+        for (int i = 0; i < damaged; i++) bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
+        if (seed % 3 == 0) bytes = Arrays.copyOf(bytes, bytes.length / 4 + random.nextInt(bytes.length / 2));
+        Path file = folder.resolve("damaged.pdf");
+        Files.write(file, bytes);
+        Audit audit = WhinfellAnnex.in(folder);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        RedlineWriter.write(redline(file, Marks.of(WhinfellAnnex.SHEET, audit.findings(), List.of())), out);
+        try (PDDocument document = Written.open(out.toByteArray())) {
+            assertThat(document.getNumberOfPages()).as("seed " + seed).isPositive();
+        }
+        assertThat(Written.text(out.toByteArray(), 1)).as("seed " + seed).contains("MARKED DRAWING");
     }
 
     private static void assertAlone(Redline redline, String why) throws IOException {

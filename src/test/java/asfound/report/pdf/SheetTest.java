@@ -102,7 +102,7 @@ class SheetTest {
     void the_card_says_where_the_supply_originates_as_found_and_that_there_are_two() throws IOException {
         assertThat(Written.text(card("LP-2A", Paper.LETTER), 1))
                 .contains("FED FROM INV-1, by circuit 41 of this panel")
-                .contains("MSB, MSB/9")
+                .contains("MSB, circuit 9")
                 .contains("MORE THAN ONE SUPPLY")
                 .doesNotContain("MSB/7");
     }
@@ -183,7 +183,7 @@ class SheetTest {
         }
         assertThat(Written.text(pdf))
                 .contains("Drawn: MSB/7. Found: LP-2A/41 and MSB/9.")
-                .contains("feeds LP-2A; opened, 2026-03-07, R. Okafor (survey/march.csv, row 3)")
+                .contains("feeds LP-2A; opened, 2026-03-07, R. Okafor (march.csv, row 3)")
                 .contains("drawn only: it alone does not isolate")
                 .contains("FOUND, the drawings miss it")
                 .contains("Still reach it with the drawn points open: INV-1, Utility.")
