@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.IntPredicate;
 
 /**
  * What still reaches equipment when some devices are open. Equipment with the same points is asked about together, so that
@@ -24,6 +25,7 @@ final class Remaining {
     private final Ints leading = new Ints();
     private Set<Integer> asked = Set.of();
     private Set<Integer> opened = Set.of();
+    private SupplyGraph.Rows everyWayOut; // of traced arcs, thinned or not
 
     Remaining(Ways ways) {
         this.ways = ways;
@@ -70,42 +72,40 @@ final class Remaining {
 
     /** Lets supply spread from the nodes over arcs with the mark (0 for all), within what leads to the equipment. */
     Spread spreadFrom(Collection<Integer> starts, int mark) {
-        return spread(starts, mark, Set.of());
+        List<Integer> within = starts.stream().filter(s -> this.mark[s] == question).toList();
+        return spread(within, ways.out(), mark, to -> this.mark[to] == question);
     }
 
     /**
-     * The same over traced connections, and not across the load side of an open device: that two things hang on one
-     * device does not trace the device to one when it was traced to the other.
+     * Where traced connections lead from the nodes, through no open device, and not across the load side of one: that two
+     * things hang on one device does not trace the device to one when it was traced to the other.
      */
     Spread traceFrom(Collection<Integer> starts) {
-        Set<Integer> loadSides = new HashSet<>();
-        for (int d : opened) loadSides.add(terrain.terminal(d));
-        return spread(starts, View.TRACED, loadSides);
+        Set<Integer> barred = new HashSet<>(opened);
+        for (int d : opened) barred.add(terrain.terminal(d));
+        if (everyWayOut == null) everyWayOut = graph.rows(false, a -> (graph.marks(a) & View.TRACED) != 0);
+        return spread(starts, everyWayOut, View.TRACED, to -> !barred.contains(to));
     }
 
-    private Spread spread(Collection<Integer> starts, int mark, Set<Integer> avoided) {
+    private Spread spread(Collection<Integer> starts, SupplyGraph.Rows out, int mark, IntPredicate enters) {
         spread++;
-        int[] queue = new int[leading.size()];
-        int end = 0;
-        for (int s : starts) {
-            if (this.mark[s] != question || live[s] == spread) continue;
-            live[s] = spread;
-            cameBy[s] = -1;
-            queue[end++] = s;
-        }
-        SupplyGraph.Rows out = ways.out();
-        for (int next = 0; next < end; next++) {
-            int node = queue[next];
+        Ints queue = new Ints();
+        for (int s : starts) enter(s, -1, queue);
+        for (int next = 0; next < queue.size(); next++) {
+            int node = queue.get(next);
             for (int i = out.start()[node]; i < out.start()[node + 1]; i++) {
                 int arc = out.arc()[i], to = graph.to(arc);
-                if ((graph.marks(arc) & mark) != mark || this.mark[to] != question || live[to] == spread) continue;
-                if (avoided.contains(to)) continue;
-                live[to] = spread;
-                cameBy[to] = arc;
-                queue[end++] = to;
+                if ((graph.marks(arc) & mark) == mark && enters.test(to)) enter(to, arc, queue);
             }
         }
         return new Spread(spread);
+    }
+
+    private void enter(int node, int arc, Ints queue) {
+        if (live[node] == spread) return;
+        live[node] = spread;
+        cameBy[node] = arc;
+        queue.add(node);
     }
 
     /** The sources and equipment of unknown supply that still reach the equipment, by name. */

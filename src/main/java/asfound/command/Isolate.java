@@ -1,0 +1,117 @@
+package asfound.command;
+
+import asfound.audit.Audit;
+import asfound.audit.Audits;
+import asfound.isolation.Verdict;
+import asfound.model.EquipmentKind;
+import asfound.network.Equipment;
+import asfound.network.Network;
+import asfound.recordset.Limits;
+import asfound.recordset.NothingToDoException;
+import asfound.recordset.RecordSet;
+import asfound.recordset.RecordSets;
+import asfound.report.pdf.IsolationSheet;
+import asfound.report.terminal.IsolationText;
+import asfound.report.terminal.Progress;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Predicate;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code asfound isolate}: the points of one equipment, drawn and found, and whether the drawn ones can be believed. */
+@Command(
+        name = "isolate",
+        description = {
+            "Shows the drawn and the found isolation points of one equipment, the verdict on them,",
+            "the evidence and the cautions. A work aid: no procedure and no permit."
+        },
+        mixinStandardHelpOptions = true,
+        footerHeading = "%nExample:%n",
+        footer = "  asfound isolate fixtures/kestrel-wharf LP-2A --sheet LP-2A.pdf")
+final class Isolate implements Callable<Integer> {
+
+    private static final int LISTED = 12;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(index = "0", paramLabel = "<record set>", description = "the folder with drawings/, one-line/ and survey/")
+    private Path folder;
+
+    @Parameters(index = "1", paramLabel = "<equipment>", description = "its name, as the drawings or the survey write it")
+    private String name;
+
+    @Option(names = "--sheet", paramLabel = "FILE", description = "write the isolation sheet for printing there (PDF)")
+    private Path sheet;
+
+    @Override
+    public Integer call() throws NothingToDoException, IOException {
+        Audit audit;
+        try (Progress progress = Progress.on(spec.commandLine().getErr())) {
+            RecordSet set = RecordSets.open(folder, Limits.usual());
+            audit = Audits.of(set, Limits.usual(), progress::at);
+        }
+        Equipment equipment = find(audit.network());
+        Verdict verdict = audit.verdicts().stream()
+                .filter(v -> v.equipment().equals(equipment.name()))
+                .findFirst()
+                .orElseThrow(() -> new NothingToDoException(equipment.name()
+                        + " is a source of supply, for which no isolation verdict is given."
+                        + " Name the equipment that it feeds."));
+        if (sheet != null) writeSheet(audit, equipment.name());
+        IsolationText.of(audit, verdict, Streams.charset()).forEach(spec.commandLine().getOut()::println);
+        return 0;
+    }
+
+    /** By its one name, else by any way in which it is written, in any case; never a guess between two. */
+    private Equipment find(Network network) throws NothingToDoException {
+        String typed = name.strip();
+        Optional<Equipment> exact = only(network, e -> e.name().equals(typed));
+        if (exact.isEmpty()) exact = only(network, e -> isWritten(e, typed));
+        return exact.orElseThrow(() -> new NothingToDoException("No equipment of this record set goes by the name '"
+                + typed + "'. Its equipment: " + listed(network) + "."));
+    }
+
+    private static Optional<Equipment> only(Network network, Predicate<Equipment> test) {
+        List<Equipment> all = network.equipment().stream().filter(test).toList();
+        return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
+    }
+
+    private static boolean isWritten(Equipment e, String typed) {
+        return squeezed(e.name()).equals(squeezed(typed))
+                || e.alsoWritten().stream().anyMatch(w -> squeezed(w).equals(squeezed(typed)));
+    }
+
+    private static String squeezed(String name) {
+        return name.strip().replaceAll("\\s+", " ").toUpperCase(java.util.Locale.ROOT);
+    }
+
+    private static String listed(Network network) {
+        List<String> all = network.equipment().stream()
+                .filter(e -> e.kind() != EquipmentKind.UTILITY)
+                .map(Equipment::name)
+                .toList();
+        String first = String.join(", ", all.subList(0, Math.min(LISTED, all.size())));
+        return all.isEmpty() ? "none" : all.size() > LISTED ? first + " and " + (all.size() - LISTED) + " more" : first;
+    }
+
+    private void writeSheet(Audit audit, String equipment) throws NothingToDoException {
+        try {
+            ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+            IsolationSheet.write(audit, equipment, pdf);
+            Files.write(sheet, pdf.toByteArray());
+        } catch (IOException e) {
+            throw new NothingToDoException("The sheet could not be written to " + sheet + " (" + e.getMessage()
+                    + "). Name a file in a folder that exists and may be written to.");
+        }
+    }
+}
