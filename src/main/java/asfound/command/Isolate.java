@@ -8,14 +8,11 @@ import asfound.network.Equipment;
 import asfound.network.Network;
 import asfound.recordset.Limits;
 import asfound.recordset.NothingToDoException;
-import asfound.recordset.RecordSet;
 import asfound.recordset.RecordSets;
 import asfound.report.pdf.IsolationSheet;
 import asfound.report.terminal.IsolationText;
 import asfound.report.terminal.Progress;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +33,7 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true,
         footerHeading = "%nExample:%n",
-        footer = "  asfound isolate fixtures/kestrel-wharf LP-2A --sheet LP-2A.pdf")
+        footer = "  asfound isolate fixtures/kestrel-wharf LP-2A --pdf LP-2A.pdf")
 final class Isolate implements Callable<Integer> {
 
     private static final int LISTED = 12;
@@ -44,22 +41,24 @@ final class Isolate implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "<record set>", description = "the folder with drawings/, one-line/ and survey/")
+    @Parameters(
+            index = "0",
+            paramLabel = "<record set>",
+            description = "the folder with drawings/, one-line/ and survey/")
     private Path folder;
 
-    @Parameters(index = "1", paramLabel = "<equipment>", description = "its name, as the drawings or the survey write it")
+    @Parameters(
+            index = "1",
+            paramLabel = "<equipment>",
+            description = "its name, as the drawings or the survey write it")
     private String name;
 
-    @Option(names = "--sheet", paramLabel = "FILE", description = "write the isolation sheet for printing there (PDF)")
-    private Path sheet;
+    @Option(names = "--pdf", paramLabel = "FILE", description = "also write the isolation sheet to print")
+    private Path pdf;
 
     @Override
     public Integer call() throws NothingToDoException, IOException {
-        Audit audit;
-        try (Progress progress = Progress.on(spec.commandLine().getErr())) {
-            RecordSet set = RecordSets.open(folder, Limits.usual());
-            audit = Audits.of(set, Limits.usual(), progress::at);
-        }
+        Audit audit = audit();
         Equipment equipment = find(audit.network());
         Verdict verdict = audit.verdicts().stream()
                 .filter(v -> v.equipment().equals(equipment.name()))
@@ -67,9 +66,16 @@ final class Isolate implements Callable<Integer> {
                 .orElseThrow(() -> new NothingToDoException(equipment.name()
                         + " is a source of supply, for which no isolation verdict is given."
                         + " Name the equipment that it feeds."));
-        if (sheet != null) writeSheet(audit, equipment.name());
-        IsolationText.of(audit, verdict, Streams.charset()).forEach(spec.commandLine().getOut()::println);
+        if (pdf != null) NewFile.write(pdf, out -> IsolationSheet.write(audit, equipment.name(), out));
+        IsolationText.of(audit, verdict, Streams.charset())
+                .forEach(spec.commandLine().getOut()::println);
         return 0;
+    }
+
+    private Audit audit() throws NothingToDoException {
+        try (Progress progress = Progress.on(spec.commandLine().getErr())) {
+            return Audits.of(RecordSets.open(folder, Limits.usual()), Limits.usual(), progress::at);
+        }
     }
 
     /** By its one name, else by any way in which it is written, in any case; never a guess between two. */
@@ -102,16 +108,5 @@ final class Isolate implements Callable<Integer> {
                 .toList();
         String first = String.join(", ", all.subList(0, Math.min(LISTED, all.size())));
         return all.isEmpty() ? "none" : all.size() > LISTED ? first + " and " + (all.size() - LISTED) + " more" : first;
-    }
-
-    private void writeSheet(Audit audit, String equipment) throws NothingToDoException {
-        try {
-            ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-            IsolationSheet.write(audit, equipment, pdf);
-            Files.write(sheet, pdf.toByteArray());
-        } catch (IOException e) {
-            throw new NothingToDoException("The sheet could not be written to " + sheet + " (" + e.getMessage()
-                    + "). Name a file in a folder that exists and may be written to.");
-        }
     }
 }

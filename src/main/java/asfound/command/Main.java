@@ -65,7 +65,8 @@ public final class Main implements Runnable {
 
     /** Every command, in the order of the job. */
     private static List<Object> commands() {
-        return List.of(new AuditCommand(), new ReadCommand(), new PlanCommand(), new Card(), new Since());
+        return List.of(
+                new AuditCommand(), new ReadCommand(), new Isolate(), new PlanCommand(), new Card(), new Since());
     }
 
     @Override

@@ -5,6 +5,7 @@ import asfound.network.Connection;
 import asfound.network.Equipment;
 import asfound.network.Network;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,14 +74,28 @@ final class Judge {
         traceBeyondPoints(same);
     }
 
+    /** The way shown is from a utility where one reaches it, else from another source, else from unknown supply. */
     private void findWays(List<Case> same, List<Integer> origins, int mark) {
-        Remaining.Spread spread = remaining.spreadFrom(origins, mark);
-        for (Case c : same) {
-            if (!spread.reaches(c.bus)) continue;
-            c.path = spread.arcsTo(c.bus);
-            if (mark == 0) c.liveFrom = remaining.originsReaching(c.bus, origins);
-            else c.provenLive = true;
+        Set<Case> shown = new HashSet<>();
+        for (int rank = 0; rank <= 2; rank++) {
+            int wanted = rank;
+            List<Integer> starts =
+                    origins.stream().filter(o -> rank(o) == wanted).toList();
+            if (starts.isEmpty()) continue;
+            Remaining.Spread spread = remaining.spreadFrom(starts, mark);
+            for (Case c : same) {
+                if (!spread.reaches(c.bus) || !shown.add(c)) continue;
+                c.path = spread.arcsTo(c.bus);
+                if (mark == 0) c.liveFrom = remaining.originsReaching(c.bus, origins);
+                else c.provenLive = true;
+            }
         }
+    }
+
+    private int rank(int origin) {
+        return terrain.kind(origin) == EquipmentKind.UTILITY
+                ? 0
+                : possible.graph().isSource(origin) ? 1 : 2;
     }
 
     private void describePoints(Case c) {

@@ -72,7 +72,8 @@ final class Remaining {
 
     /** Lets supply spread from the nodes over arcs with the mark (0 for all), within what leads to the equipment. */
     Spread spreadFrom(Collection<Integer> starts, int mark) {
-        List<Integer> within = starts.stream().filter(s -> this.mark[s] == question).toList();
+        List<Integer> within =
+                starts.stream().filter(s -> this.mark[s] == question).toList();
         return spread(within, ways.out(), mark, to -> this.mark[to] == question);
     }
 

@@ -86,8 +86,10 @@ public final class IsolationText {
 
     private void dark(String label, String when, List<String> names) {
         if (names.isEmpty()) return;
-        say(label, String.join(", ", names.stream().map(this::withLifeSafety).toList()) + " (" + when
-                + "; the drawings do not say so)");
+        say(
+                label,
+                String.join(", ", names.stream().map(this::withLifeSafety).toList()) + " (" + when
+                        + "; the drawings do not say so)");
     }
 
     private String withLifeSafety(String name) {
@@ -117,11 +119,14 @@ public final class IsolationText {
 
     private static String inWords(Sighting s) {
         Observation o = s.observation();
-        String what = o.relation().word() + (o.found().isBlank() ? "" : " " + o.found().raw().strip());
-        String how = o.method().word().isEmpty() ? "method not said" : o.method().word();
+        String what = o.relation().word()
+                + (o.found().isBlank() ? "" : " " + o.found().raw().strip());
+        String how =
+                o.method().word().isEmpty() ? "method not said" : o.method().word();
         String day = o.date().value().map(Object::toString).orElse("no date");
         return what + "; " + how + ", " + day + ", " + (o.by().isBlank() ? "by: not said" : o.by())
-                + (s.stale() ? "; older than the last modification" : "") + " (" + o.place().inWords() + ")";
+                + (s.stale() ? "; older than the last modification" : "") + " ("
+                + o.place().inWords() + ")";
     }
 
     private void drawings() {
