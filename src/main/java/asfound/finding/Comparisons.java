@@ -6,13 +6,11 @@ import asfound.model.Observation;
 import asfound.model.Observation.Relation;
 import asfound.names.Sameness;
 import asfound.network.DeviceRecord;
-import asfound.network.DeviceRecord.Showing;
 import asfound.network.DeviceRecord.Sighting;
 import asfound.network.Served;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -91,11 +89,16 @@ final class Comparisons {
                 .anyMatch(c -> c.description().isUnreadable());
     }
 
-    private static List<Served> seen(DeviceRecord at, Relation relation) {
-        return once(at.sightings().stream()
+    /** One thing that several observations write in several ways is one. */
+    private List<Served> seen(DeviceRecord at, Relation relation) {
+        List<Served> all = once(at.sightings().stream()
                 .filter(s -> s.traces() && s.observation().relation() == relation)
                 .flatMap(s -> s.serves().stream())
                 .filter(s -> !s.text().isBlank()));
+        if (all.size() < 2) return all;
+        List<Served> different = new ArrayList<>();
+        for (Served s : all) if (different.stream().noneMatch(d -> sames.same(d, s))) different.add(s);
+        return different;
     }
 
     private static Stream<Observation> traced(DeviceRecord at) {
@@ -106,15 +109,10 @@ final class Comparisons {
     private static List<Served> once(Stream<Served> things) {
         Set<String> met = new LinkedHashSet<>();
         return things.filter(t -> met.add(t.equipment().map(e -> "=" + e).orElse(t.text())))
-                .filter(Objects::nonNull)
                 .toList();
     }
 
     static boolean isNumber(String key) {
         return !key.isEmpty() && key.chars().allMatch(Character::isDigit);
-    }
-
-    static boolean isSpareOrSpace(Showing showing) {
-        return showing.use() != Directory.Use.LOAD;
     }
 }

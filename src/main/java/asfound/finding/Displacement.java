@@ -19,6 +19,9 @@ final class Displacement {
     /** A run shorter than this is told entry by entry. */
     static final int RUN = 3;
 
+    /** More untraced entries than this between two of a run, and they may be two events. */
+    private static final int GAP = 3;
+
     /**
      * One way in which entries were displaced.
      *
@@ -100,13 +103,26 @@ final class Displacement {
         index.forEach((c, i) -> at.put(i, c));
         List<Way> ways = new ArrayList<>();
         List<Comparison> hits = new ArrayList<>();
+        int untold = 0;
         for (Comparison entry : column) {
             Comparison there = at.get(index.get(entry) + k);
-            if (there != null && foundAt.getOrDefault(entry, List.of()).contains(there)) hits.add(entry);
-            else if (speaksAgainst(entry, there)) close(ways, hits, index, at, k, side);
+            boolean hit =
+                    there != null && foundAt.getOrDefault(entry, List.of()).contains(there);
+            if (hit
+                    && untold > 0
+                    && !hits.isEmpty()
+                    && rowsApart(hits.get(hits.size() - 1), k, index, at) != row(there) - row(entry))
+                close(ways, hits, index, at, k, side);
+            untold = hit ? 0 : untold + 1;
+            if (hit) hits.add(entry);
+            else if (untold > GAP || speaksAgainst(entry, there)) close(ways, hits, index, at, k, side);
         }
         close(ways, hits, index, at, k, side);
         return ways;
+    }
+
+    private static int rowsApart(Comparison entry, int k, Map<Comparison, Integer> index, Map<Integer, Comparison> at) {
+        return row(at.get(index.get(entry) + k)) - row(entry);
     }
 
     /** The entry was found as drawn or elsewhere, or what was traced where it should be is something else. */

@@ -69,7 +69,9 @@ public record StaleObservation(Event event) implements Finding {
                 .sides(panel + " modified since", Words.count(old.size(), "older observation") + " of " + keys)
                 .says(
                         Words.count(old.size(), "observation") + " of " + panel + " (" + keys
-                                + ") is older than its latest modification and says nothing of it now." + again,
+                                + (old.size() == 1 ? ") is" : ") are")
+                                + " older than its latest modification and " + (old.size() == 1 ? "says" : "say")
+                                + " nothing of it now." + again,
                         "Trace " + keys + " of " + panel + " again before the drawing is changed or believed.");
         for (Comparison c : stale) event.part(c.part()).drawings(c.places());
         return new StaleObservation(event.evidence(old).build());

@@ -1,8 +1,6 @@
 package asfound.finding;
 
 import asfound.model.Directory;
-import asfound.model.Directory.Circuit;
-import asfound.model.Directory.Use;
 import asfound.model.Stated;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,7 +65,6 @@ final class Sums {
                 directory.circuits().stream().flatMap(c -> c.loadVA().stream()).toList());
     }
 
-    /** Where a load's figure is left blank the rows may add up to less than the sum, never to more. */
     private Optional<Sum> differs(String which, Stated<Double> stated, List<Stated<Double>> rows) {
         if (!stated.isStated() || rows.stream().noneMatch(Stated::isStated)) return Optional.empty();
         double sum = 0, tolerance = halfDigit(stated) + 1e-6;
@@ -75,14 +72,8 @@ final class Sums {
             sum += row.or(0.0);
             if (row.isStated()) tolerance += halfDigit(row);
         }
-        double excess = sum - stated.or(0.0);
-        boolean gaps = directory.circuits().stream().anyMatch(Sums::isWithoutFigure);
-        if (excess <= tolerance && (gaps || excess >= -tolerance)) return Optional.empty();
+        if (Math.abs(sum - stated.or(0.0)) <= tolerance) return Optional.empty();
         return Optional.of(new Sum(which, stated, inUnitOf(stated, sum)));
-    }
-
-    private static boolean isWithoutFigure(Circuit c) {
-        return c.use() == Use.LOAD && c.loadVA().stream().allMatch(Stated::isBlank);
     }
 
     /** From the total: three-phase VA / (sqrt(3) V), single-phase VA / V; or the fullest phase's VA / V to neutral. */
