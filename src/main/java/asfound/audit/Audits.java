@@ -1,20 +1,25 @@
 package asfound.audit;
 
 import asfound.drawing.Drawings;
+import asfound.finding.Acceptances;
 import asfound.finding.Finding;
 import asfound.finding.Findings;
 import asfound.isolation.Isolation;
 import asfound.isolation.Verdict;
 import asfound.model.Observation;
+import asfound.model.Problem;
 import asfound.network.Network;
 import asfound.network.Networks;
 import asfound.recordset.Limits;
 import asfound.recordset.NothingToDoException;
 import asfound.recordset.RecordSet;
 import asfound.recordset.Settings;
+import asfound.recordset.Source;
 import asfound.trust.Coverages;
 import asfound.trust.Plans;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 
 /** The main job, from a record set to everything that is known about it. */
 public final class Audits {
@@ -38,10 +43,11 @@ public final class Audits {
         stages.at("isolation points", 0, 0);
         List<Verdict> verdicts = Isolation.verdicts(network);
         stages.at("findings", 0, 0);
-        List<Finding> findings = Findings.of(drawings, survey, network, verdicts, settings);
+        Acceptances.Parted parted = acceptances(set).part(Findings.of(drawings, survey, network, verdicts, settings));
+        List<Finding> findings = parted.open();
         stages.at("what to trace next", 0, 0);
         return new Audit(
-                new RecordSet(set.name(), set.root(), settings, set.sources(), read.lacking()),
+                new RecordSet(set.name(), set.root(), settings, set.sources(), problems(read, parted)),
                 read.inputs(),
                 drawings,
                 survey,
@@ -49,8 +55,23 @@ public final class Audits {
                 verdicts,
                 Isolation.drawingVerdicts(network, verdicts),
                 findings,
-                List.of(),
+                parted.accepted(),
                 Coverages.of(network, settings),
                 Plans.of(network, verdicts, findings, settings));
+    }
+
+    /** The user's list of accepted findings, where the record set has one. */
+    private static Acceptances acceptances(RecordSet set) {
+        return set.sources().stream()
+                .filter(s -> s.kind() == Source.Kind.SETTINGS)
+                .filter(s -> s.file().toLowerCase(Locale.ROOT).matches("accepted\\.ya?ml"))
+                .findFirst()
+                .map(Acceptances::read)
+                .orElseGet(Acceptances::none);
+    }
+
+    private static List<Problem> problems(Readings read, Acceptances.Parted parted) {
+        return Stream.concat(read.lacking().stream(), parted.problems().stream())
+                .toList();
     }
 }

@@ -39,8 +39,12 @@ public record EquipmentNotFound(Event event) implements Finding {
 
     private static List<EquipmentNotFound> find(Facts facts) {
         boolean everythingTraced = facts.comparisons().stream()
-                .filter(c -> c.at().showings().stream().anyMatch(s -> s.use() == Directory.Use.LOAD))
-                .noneMatch(c -> c.answer() == Answer.SILENT || c.answer() == Answer.CONFLICT);
+                .filter(EquipmentNotFound::isInUse)
+                .filter(c -> c.answer() == Answer.SILENT || c.answer() == Answer.CONFLICT)
+                .allMatch(c -> facts.index()
+                        .equipment(c.panel())
+                        .filter(Equipment::found)
+                        .isEmpty());
         return facts.network().equipment().stream()
                 .filter(e -> e.drawn() && !e.found() && !e.kind().isPureSource())
                 .flatMap(e -> of(facts, e, everythingTraced).stream())
@@ -55,9 +59,9 @@ public record EquipmentNotFound(Event event) implements Finding {
         List<Comparison> supplies = facts.index().drawnTo(new Served(e.name(), Optional.of(e.name())));
         boolean gone = !supplies.isEmpty() && supplies.stream().allMatch(c -> isGone(facts, c));
         boolean nowhere = everythingTraced
-                && !facts.index().paper().directories(e.name()).isEmpty()
+                && facts.index().devicesOf(e.name()).stream().anyMatch(EquipmentNotFound::isInUse)
                 && !supplies.isEmpty()
-                && supplies.stream().allMatch(c -> c.answer().differs());
+                && supplies.stream().allMatch(c -> facts.isOpen(c) && c.answer() != Answer.NOT_FED);
         if (!(gone && isDrawnItself(facts, e)) && !nowhere) return Optional.empty();
         List<Comparison> told = supplies.stream().filter(c -> isGone(facts, c)).toList();
         String labels =
@@ -76,6 +80,10 @@ public record EquipmentNotFound(Event event) implements Finding {
                 .with(facts, told)
                 .corrections(Redraw.withdrawn(facts, e, told, correction));
         return Optional.of(new EquipmentNotFound(event.build()));
+    }
+
+    private static boolean isInUse(Comparison c) {
+        return c.at().showings().stream().anyMatch(s -> s.use() == Directory.Use.LOAD);
     }
 
     private static boolean isGone(Facts facts, Comparison c) {

@@ -132,4 +132,12 @@ public sealed interface Finding
     default String id() {
         return FindingId.of(this);
     }
+
+    /**
+     * What it rests on, as a short hash: both sides in words and what every observation saw, not where these stand in
+     * their files. An acceptance holds only as long as this is the same.
+     */
+    default String facts() {
+        return FindingId.factsOf(this);
+    }
 }

@@ -21,6 +21,7 @@ final class Paper {
     private final Map<String, List<Directory>> directories = new HashMap<>();
     private final Map<String, List<OneLine.Listed>> listed = new HashMap<>();
     private final Set<String> onOneLine = new HashSet<>();
+    private final Set<Place> feederRows = new HashSet<>();
     private final Optional<Place> oneLine;
     private final Optional<Place> anyDrawing;
 
@@ -40,6 +41,7 @@ final class Paper {
             onOneLine.add(name);
         }
         for (OneLine.Feeder f : lines.feeders()) {
+            feederRows.add(f.place());
             f.from().value().ifPresent(n -> onOneLine.add(nameOf(n)));
             f.to().value().ifPresent(n -> onOneLine.add(nameOf(n)));
         }
@@ -69,6 +71,10 @@ final class Paper {
 
     boolean onOneLine(String name) {
         return onOneLine.contains(name);
+    }
+
+    boolean isFeederRow(Place place) {
+        return feederRows.contains(place);
     }
 
     boolean hasOneLine() {

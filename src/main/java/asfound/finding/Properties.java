@@ -45,17 +45,16 @@ final class Properties {
                 s.feeder().ifPresent(f -> add(all, s, Field.RATING, f.ratingA(), figure()));
             }
             case POLES -> poles(s, all);
-            case PHASE ->
-                s.circuit().flatMap(Phases::drawn).ifPresent(drawn -> add(all, s, Field.PHASE, drawn, figure()));
+            case PHASE -> {} // moves a load between columns: the panel's balance is to be worked out anew
             case VOLTAGE -> s.feeder().ifPresent(f -> add(all, s, Field.VOLTAGE, f.voltage(), seenVoltage()));
             default -> throw new IllegalStateException("no property of a device: " + difference.what());
         }
         return all;
     }
 
-    /** {@code 100} of {@code 100 A}, {@code 3} of {@code 3-pole}, {@code BC} of {@code phase BC}. */
+    /** {@code 100} of {@code 100 A}, {@code 3} of {@code 3-pole}. */
     private String figure() {
-        return difference.seen().replaceAll("^phase | A$|-pole$", "");
+        return difference.seen().replaceAll(" A$|-pole$", "");
     }
 
     private String seenVoltage() {

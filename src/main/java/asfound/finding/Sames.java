@@ -32,17 +32,20 @@ final class Sames {
 
     /**
      * All that was seen against all that is drawn. Several observations may each name a part of what one entry says, so
-     * their texts together count too.
+     * their texts together count too; but where one of them is all that is drawn, any other is something besides.
      */
     Sameness compare(List<Served> drawn, List<Served> seen) {
-        Sameness worst = Sameness.SAME;
+        Sameness best = Sameness.DIFFERENT, worst = Sameness.SAME;
         for (Served s : seen) {
-            Sameness best = Sameness.DIFFERENT;
-            for (Served d : drawn) best = better(best, compare(d, s));
-            if (rank(best) > rank(worst)) worst = best;
+            Sameness one = Sameness.DIFFERENT;
+            for (Served d : drawn) one = better(one, compare(d, s));
+            best = better(best, one);
+            if (rank(one) > rank(worst)) worst = one;
         }
         if (worst == Sameness.SAME || (seen.size() == 1 && drawn.size() == 1)) return worst;
-        return better(worst, compare(together(drawn), together(seen)));
+        Sameness together = compare(together(drawn), together(seen));
+        boolean besides = best == Sameness.SAME && worst == Sameness.DIFFERENT;
+        return besides && together != Sameness.SAME ? worst : better(worst, together);
     }
 
     /** Several things as one text: {@code Recept rm 204; EF-3}. */

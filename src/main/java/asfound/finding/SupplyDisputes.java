@@ -4,6 +4,7 @@ import asfound.finding.Finding.Part;
 import asfound.model.Place;
 import asfound.network.Connection;
 import asfound.network.Device;
+import asfound.network.Served;
 import asfound.network.Standing;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -36,8 +37,27 @@ final class SupplyDisputes {
                 sharing.computeIfAbsent(end, e -> new ArrayList<>()).add(c);
         List<Event> events = new ArrayList<>();
         Set<Connection> met = new HashSet<>();
-        for (Connection c : disputed) if (met.add(c)) events.add(event(together(c, sharing, met)));
+        for (Connection c : disputed)
+            if (met.add(c)) {
+                List<Connection> dispute = together(c, sharing, met);
+                if (!dispute.stream().allMatch(this::isOnOneLineUncontested)) events.add(event(dispute));
+            }
         return events;
+    }
+
+    /** The one-line shows it and no schedule denies it: a header that names another supply names one of several. */
+    private boolean isOnOneLineUncontested(Connection c) {
+        boolean shown = c.drawings().stream().anyMatch(facts.index().paper()::isFeederRow);
+        boolean denied = c.devices().stream()
+                .flatMap(d -> facts.at(d).stream())
+                .flatMap(at -> at.at().showings().stream())
+                .anyMatch(s -> s.serves()
+                        .flatMap(Served::equipment)
+                        .filter(e -> e.equals(c.to())
+                                || e.equals(c.from())
+                                || facts.through().joins(e, c.to()))
+                        .isEmpty());
+        return shown && !denied;
     }
 
     private static List<Object> ends(Connection c) {

@@ -19,6 +19,7 @@ final class FindingJson {
     static void members(JsonGenerator json, Finding finding) throws IOException {
         json.writeStringField("id", finding.id());
         json.writeStringField("kind", finding.kind());
+        json.writeStringField("facts", finding.facts());
         json.writeStringField("severity", finding.severity().word());
         json.writeStringField("equipment", finding.equipment());
         Json.text(json, "circuit", finding.circuit());

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RandomBuildingsTest {
 
     static LongStream some() {
-        return LongStream.range(0, 40);
+        return LongStream.range(0, 30);
     }
 
     static LongStream many() {
@@ -37,7 +37,7 @@ class RandomBuildingsTest {
     @ParameterizedTest
     @MethodSource("kinds")
     void one_event_is_found_alone(String kind) {
-        for (long seed = 0; seed < 20; seed++)
+        for (long seed = 0; seed < 5; seed++)
             for (double coverage : new double[] {1, 0.5, 0.1})
                 assertExactly(RandomBuilding.with(seed, 6, coverage, List.of(kind)));
     }

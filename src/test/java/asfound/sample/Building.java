@@ -4,6 +4,7 @@ import asfound.drawing.Drawings;
 import asfound.finding.Finding;
 import asfound.finding.Findings;
 import asfound.finding.Unclear;
+import asfound.isolation.Isolation;
 import asfound.isolation.Verdict;
 import asfound.model.Directory;
 import asfound.model.Observation;
@@ -37,15 +38,17 @@ public record Building(Drawings drawings, List<Observation> survey, Settings set
     }
 
     public List<Verdict> verdicts() {
-        return List.of();
+        return Isolation.verdicts(network());
     }
 
     public List<Finding> findings() {
-        return Findings.of(drawings, survey, network(), verdicts(), settings);
+        Network network = network();
+        return Findings.of(drawings, survey, network, Isolation.verdicts(network), settings);
     }
 
     public List<Unclear> unclear() {
-        return Findings.unclear(drawings, survey, network(), verdicts(), settings);
+        Network network = network();
+        return Findings.unclear(drawings, survey, network, Isolation.verdicts(network), settings);
     }
 
     public Building with(Drawings corrected) {

@@ -1,0 +1,183 @@
+package asfound.finding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import asfound.sample.Building;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** One event is told once, in the plainest words that explain most. */
+class EventsTest {
+
+    private static List<String> findings(String... lines) {
+        return Building.of(lines).findings().stream()
+                .map(f -> f.kind() + " "
+                        + String.join(
+                                ", ",
+                                f.event().parts().stream()
+                                        .map(Finding.Part::inWords)
+                                        .toList()))
+                .toList();
+    }
+
+    @Test
+    void three_breakers_that_changed_places_are_one_event() {
+        assertThat(findings(
+                        "MDP/7 PANEL LP-1",
+                        "MDP/9 PANEL LP-2",
+                        "MDP/11 PANEL LP-3",
+                        "MDP/7 feeds LP-2",
+                        "MDP/9 feeds LP-3",
+                        "MDP/11 feeds LP-1"))
+                .containsExactly("crossed-feeds MDP/7, MDP/9, MDP/11");
+    }
+
+    @Test
+    void a_crossing_of_which_only_one_side_was_traced_is_feeds_other() {
+        assertThat(findings("MDP/7 PANEL LP-1", "MDP/9 PANEL LP-2", "MDP/7 feeds LP-2"))
+                .containsExactly("feeds-other MDP/7");
+    }
+
+    @Test
+    void branch_circuits_are_crossed_by_their_descriptions() {
+        assertThat(findings(
+                        "LP-1/1 RECEPT RM 204",
+                        "LP-1/3 RECEPT RM 206",
+                        "LP-1/1 feeds receptacles room 206",
+                        "LP-1/3 feeds Plugs 204"))
+                .containsExactly("crossed-feeds LP-1/1, LP-1/3");
+    }
+
+    @Test
+    void a_breaker_traced_to_another_panel_is_feeds_other() {
+        assertThat(findings(
+                        "LP-1 panel",
+                        "LP-2 panel",
+                        "MDP/7 PANEL LP-1",
+                        "MDP/9 SPARE",
+                        "MDP/7 feeds Panel LP2 [kind panel]"))
+                .containsExactly("feeds-other MDP/7");
+    }
+
+    @Test
+    void a_feeder_traced_to_the_panel_beyond_its_transformer_agrees() {
+        assertThat(findings(
+                        "T-1 is transformer",
+                        "MDP/7 -> T-1",
+                        "T-1 -> LP-1",
+                        "MDP/7 XFMR T-1",
+                        "MDP/7 feeds LP-1",
+                        "LP-1/M fed by MDP"))
+                .isEmpty();
+    }
+
+    @Test
+    void a_transfer_switch_may_have_two_supplies() {
+        assertThat(findings(
+                        "ATS-1 is transfer switch",
+                        "GEN-1 is generator",
+                        "MDP/7 -> ATS-1",
+                        "GEN-1 -> ATS-1",
+                        "MDP/7 feeds ATS-1",
+                        "GEN-1 feeds ATS-1"))
+                .isEmpty();
+    }
+
+    @Test
+    void two_feeds_by_one_device_are_one_difference_when_the_drawing_names_one() {
+        assertThat(findings("LP-1/1 RECEPT RM 204", "LP-1/1 feeds Recept rm 204", "LP-1/1 feeds Exhaust fan EF-7"))
+                .containsExactly("feeds-other LP-1/1");
+    }
+
+    @Test
+    void a_device_seen_not_to_feed_what_is_drawn_is_told() {
+        assertThat(findings("MDP/7 PANEL LP-1", "LP-1 panel", "MDP/7 does not feed LP-1"))
+                .containsExactly("feeds-other MDP/7");
+    }
+
+    @Test
+    void numbering_taken_down_instead_of_across_is_one_event() {
+        List<String> lines = new ArrayList<>();
+        for (int p = 1; p <= 12; p++) lines.add("LP-1/" + p + " RECEPT RM " + (100 + p));
+        for (int p = 1; p <= 12; p++) {
+            int down = (p - 1) / 2 + 1 + (p % 2 == 0 ? 6 : 0);
+            lines.add("LP-1/" + down + " feeds Recept rm " + (100 + p));
+        }
+        assertThat(Building.of(lines.toArray(String[]::new)).findings())
+                .extracting(Finding::kind)
+                .containsExactly("shifted-directory");
+    }
+
+    @Test
+    void a_new_panel_takes_its_feeder_and_its_circuits_into_one_event() {
+        assertThat(findings(
+                        "MDP/7 PANEL LP-1",
+                        "MDP/9 SPARE",
+                        "MDP/9 feeds LP-9 [kind panel]",
+                        "LP-9/1 feeds Recept rm 901",
+                        "LP-9/3 feeds Recept rm 903"))
+                .containsExactly("equipment-not-drawn LP-9, MDP/9, LP-9/1, LP-9/3");
+    }
+
+    @Test
+    void a_panel_renamed_on_site_is_one_event_and_is_corrected_by_its_name() {
+        Building building = Building.of(
+                "MDP/7 PANEL LP-1",
+                "LP-1 panel fed from MDP CKT 7",
+                "LP-1/1 RECEPT RM 101",
+                "LP-1/2 RECEPT RM 102",
+                "LP-1/3 RECEPT RM 103",
+                "MDP/7 feeds NP-1 [kind panel]",
+                "NP-1/1 feeds Recept rm 101",
+                "NP-1/2 feeds Recept rm 102",
+                "NP-1/3 feeds Recept rm 103");
+        List<Finding> findings = building.findings();
+        assertThat(findings).extracting(Finding::kind).containsExactly("equipment-not-drawn");
+        assertThat(findings.get(0).message()).contains("It is what the drawings call LP-1");
+        assertThat(building.with(Corrected.of(building.drawings(), findings)).findings())
+                .isEmpty();
+    }
+
+    @Test
+    void labels_prove_nothing() {
+        assertThat(findings(
+                        "LP-1/1 RECEPT RM 101",
+                        "LP-1/3 SPARE",
+                        "LP-1/1 feeds Exhaust fan EF-9 [label]",
+                        "LP-1/3 feeds Recept rm 300 [label 60A]"))
+                .isEmpty();
+    }
+
+    @Test
+    void an_unclear_description_goes_to_a_person_and_raises_no_alarm() {
+        Building building = Building.of("LP-1/1 AC UNIT", "LP-1/1 feeds Split system outside");
+        assertThat(building.findings()).isEmpty();
+    }
+
+    @Test
+    void danger_is_where_the_evidence_leaves_it_live_with_the_drawn_device_open() {
+        List<Finding> crossed = Building.of(
+                        "UTIL is utility",
+                        "UTIL -> MDP",
+                        "MDP/7 -> LP-1",
+                        "MDP/9 SPARE",
+                        "MDP/7 feeds LP-1",
+                        "MDP/9 feeds LP-1",
+                        "UTIL feeds MDP")
+                .findings();
+        assertThat(crossed)
+                .extracting(Finding::kind, Finding::severity)
+                .containsExactly(org.assertj.core.groups.Tuple.tuple("duplicate-feed", Severity.DANGER));
+    }
+
+    @Test
+    void the_same_facts_in_another_order_of_rows_give_the_same_ids() {
+        String[] one = {"MDP/7 PANEL LP-1", "MDP/9 PANEL LP-2", "MDP/7 feeds LP-2", "MDP/9 feeds LP-1"};
+        String[] other = {"MDP/9 PANEL LP-2", "MDP/7 PANEL LP-1", "MDP/9 feeds LP-1", "MDP/7 feeds LP-2"};
+        assertThat(Building.of(one).findings().get(0).id())
+                .isEqualTo(Building.of(other).findings().get(0).id());
+        assertThat(Building.of(one).findings().get(0).facts())
+                .isEqualTo(Building.of(other).findings().get(0).facts());
+    }
+}
