@@ -39,6 +39,7 @@ public final class Tables {
                 table = table(grid, headed.get(), row, settings);
                 tables.add(table);
                 sayTwice(table, row, problems);
+                sayUnknown(table, row, problems);
             } else if (table != null) {
                 table.rows().add(row);
                 checkLength(table, row, problems);
@@ -76,6 +77,24 @@ public final class Tables {
                                 + "' was not.",
                         "Rename one of them, or name the right one under 'columns' in record.yaml.");
         }
+    }
+
+    /** A column's name may be a slip, and then all its values would be lost without a word. */
+    private static void sayUnknown(Table table, GridRow header, ProblemList problems) {
+        List<String> unknown = new ArrayList<>();
+        for (int i = 0; i < header.cells().size(); i++)
+            if (!header.cell(i).isBlank()
+                    && table.columns().get(i).isEmpty()
+                    && Columns.meant(table.kind(), header.cell(i)).isEmpty()) unknown.add(header.cell(i));
+        if (!unknown.isEmpty())
+            problems.add(
+                    "tables with columns that are not known",
+                    table.place(header),
+                    (unknown.size() == 1
+                                    ? "A column is not known and was not read: "
+                                    : "Columns that are not known were not read: ")
+                            + seen(new GridRow(header.number(), unknown)) + ".",
+                    "Nothing need be done if they say nothing of the supply; else name them under 'columns' in record.yaml.");
     }
 
     private static void checkLength(Table table, GridRow row, ProblemList problems) {

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
@@ -36,14 +37,17 @@ final class WorkbookGuard {
             byte[] buffer = new byte[1 << 16];
             for (ZipEntry part : parts) {
                 DoctypeSearch search = new DoctypeSearch();
+                CRC32 sum = new CRC32();
                 try (InputStream in = zip.getInputStream(part)) {
                     for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
                         expanded += n;
+                        sum.update(buffer, 0, n);
                         if (expanded > limits.expandedBytes()) return Optional.of(tooLarge(limits));
                         if (Instant.now().isAfter(deadline)) return Optional.of(tooLong(limits));
                         if (search.finds(buffer, n)) return Optional.of(entities(part.getName()));
                     }
                 }
+                if (part.getCrc() >= 0 && part.getCrc() != sum.getValue()) return Optional.of(damaged(part.getName()));
             }
             return Optional.empty();
         } catch (ZipException | IllegalArgumentException damaged) {
@@ -51,6 +55,16 @@ final class WorkbookGuard {
                     "The workbook is damaged: " + tidy(damaged.getMessage()) + ".",
                     "Open it in a spreadsheet program, save it again as .xlsx, or export its sheets as CSV."));
         }
+    }
+
+    private static Refusal damaged(String part) {
+        return new Refusal(
+                "The workbook is damaged: its part " + shown(part) + " fails its check sum.",
+                "Copy it again from where it came from.");
+    }
+
+    private static String shown(String part) {
+        return part.replaceAll("[^\\x20-\\x7e]", "?");
     }
 
     private static String tidy(String message) {
@@ -77,7 +91,7 @@ final class WorkbookGuard {
 
     private static Refusal entities(String part) {
         return new Refusal(
-                "The workbook's part " + part.replaceAll("[^\\x20-\\x7e]", "?")
+                "The workbook's part " + shown(part)
                         + " declares a document type, which could draw in other files; it was not read.",
                 "Do not trust the file. Export the sheets with the schedules as CSV.");
     }

@@ -3,10 +3,8 @@ package asfound.trust;
 import asfound.model.Observation.Method;
 import asfound.network.Device;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -26,7 +24,7 @@ final class Candidate {
     final Optional<String> location;
     private final String circuit;
     private final String expect;
-    private final Map<String, Band> why = new LinkedHashMap<>();
+    private final List<String> why = new ArrayList<>();
     private final Set<String> decides = new LinkedHashSet<>();
     private final Set<String> findings = new LinkedHashSet<>();
     private Band band = Band.WIDENS_COVERAGE;
@@ -60,7 +58,7 @@ final class Candidate {
 
     void because(Band reason, double by, String words) {
         raise(reason, by);
-        why.putIfAbsent(words, reason);
+        if (!why.contains(words)) why.add(words);
     }
 
     /** Only opening the device and testing the far end dead ends an argument between two traces. */
@@ -76,13 +74,10 @@ final class Candidate {
         if (reason == band) worth += by;
     }
 
-    /** The reasons of its own band and the strong ones besides: that it widens coverage too goes without saying. */
     Trace trace(int rank) {
         List<String> reasons = new ArrayList<>();
         if (!decides.isEmpty()) reasons.add("Decides whether the drawn points of " + named() + " can be believed.");
-        why.forEach((words, reason) -> {
-            if (reason == band || reason.compareTo(Band.MAY_HIDE_A_FEED) < 0) reasons.add(words);
-        });
+        reasons.addAll(why);
         return new Trace(
                 rank,
                 location,

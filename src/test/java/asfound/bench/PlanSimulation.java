@@ -39,7 +39,7 @@ import java.util.stream.Collectors;
 public final class PlanSimulation {
 
     private static final double COVERAGE = 0.3;
-    private static final int PANELS = 6;
+    private static final int PANELS = 14;
     /** Traces between two plans: what one person does before looking at the report again. */
     private static final int FEW = 5;
 
@@ -53,7 +53,7 @@ public final class PlanSimulation {
         Curves curves = new Curves();
         for (long seed = first; seed < first + buildings; seed++) {
             Site site = new Site(seed);
-            Run planned = site.planned(), random = site.random();
+            Run planned = site.run(true), random = site.run(false);
             curves.add(planned, random);
             if (site.toSettle.size() > 0) settled.add(new double[] {planned.untilSettled, random.untilSettled});
             if (site.dangers.size() > 0) dangers.add(new double[] {planned.untilDangers, random.untilDangers});
@@ -91,10 +91,6 @@ public final class PlanSimulation {
         int untilSettled = -1;
         int untilDangers = -1;
         final TreeMap<Integer, double[]> shares = new TreeMap<>();
-
-        boolean isAtBothEnds() {
-            return untilSettled >= 0 && untilDangers >= 0;
-        }
     }
 
     /** A building with everything that tracing it would show. */
@@ -143,46 +139,19 @@ public final class PlanSimulation {
             return seen;
         }
 
-        /** With a new plan after each few traces, until both ends are reached. */
-        Run planned() {
+        Run run(boolean planned) {
             Run run = new Run();
             Set<Device> traced = new LinkedHashSet<>(tracedAtFirst);
             List<Device> left = new ArrayList<>(rest);
             for (int count = 0; ; count += FEW) {
                 State now = new State(all.with(seen(traced)));
                 note(run, now, count);
-                if (left.isEmpty() || run.isAtBothEnds()) return run;
-                List<Device> next = now.next(left);
+                if (left.isEmpty() || run.untilSettled >= 0 && run.untilDangers >= 0) return run;
+                List<Device> next = planned ? now.next(left) : left;
                 List<Device> few = List.copyOf(next.subList(0, Math.min(FEW, next.size())));
                 traced.addAll(few);
                 left.removeAll(few);
             }
-        }
-
-        /** In the order of chance: at each tenth, and then every few traces within the tenth that reached an end. */
-        Run random() {
-            Run run = new Run();
-            int before = 0;
-            for (int tenth = 0; tenth <= 10 && !run.isAtBothEnds(); tenth++) {
-                int count = rest.size() * tenth / 10;
-                boolean settled = run.untilSettled >= 0, found = run.untilDangers >= 0;
-                note(run, random(count), count);
-                boolean newEnd = (run.untilSettled >= 0 && !settled) || (run.untilDangers >= 0 && !found);
-                if (newEnd) {
-                    if (!settled) run.untilSettled = -1;
-                    if (!found) run.untilDangers = -1;
-                    for (int c = before; c < count + FEW; c += FEW)
-                        note(run, random(Math.min(c, count)), Math.min(c, count));
-                }
-                before = count;
-            }
-            return run;
-        }
-
-        private State random(int count) {
-            Set<Device> traced = new LinkedHashSet<>(tracedAtFirst);
-            traced.addAll(rest.subList(0, count));
-            return new State(all.with(seen(traced)));
         }
 
         private void note(Run run, State now, int count) {

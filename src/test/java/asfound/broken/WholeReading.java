@@ -61,7 +61,7 @@ record WholeReading(List<String> values, List<String> problems) {
     private static void directory(Directory d, List<String> values, List<String> problems) {
         values.add(d.panel() + " " + d.header() + " " + d.totals());
         d.circuits()
-                .forEach(c -> values.add(d.panel() + " " + c.positions() + " " + c.poles() + " "
+                .forEach(c -> values.add(c.positions() + " " + c.poles() + " "
                         + c.ratingA().raw() + " " + c.description().raw() + " " + c.use()));
         if (d.isDoubtful()) problems.add(d.place().inWords() + ": read with doubt");
         say(d.problems(), problems);

@@ -39,7 +39,17 @@ final class TableFileReader {
                     reader.read(GridSheet.of(grid, merged.getOrDefault(grid.sheet(), List.of())), name);
             directories.addAll(read.directories());
             problems.addAll(read.problems());
+            if (read.directories().isEmpty()
+                    && read.problems().isEmpty()
+                    && !grid.rows().isEmpty()) problems.add(notRecognised(grid));
         }
         return new ScheduleReading(directories, problems, grids.grids().size());
+    }
+
+    private static Problem notRecognised(Grid grid) {
+        return new Problem(
+                grid.place(grid.rows().get(0)),
+                "No panel schedule was recognised in this " + (grid.sheet().isEmpty() ? "table" : "sheet") + ".",
+                "If it is one, name its columns under 'columns' in record.yaml, or read it by hand.");
     }
 }
