@@ -36,8 +36,19 @@
     scale = 1;
     const whole = fitting();
     zoom(whole > 0.65 ? whole : 1);
-    frame().scrollLeft = 0;
-    frame().scrollTop = 0;
+    toTheSource();
+  }
+
+  // Begins where the supply does: what stands farthest left, in the middle of its height.
+  function toTheSource() {
+    const view = frame(), top = view.getBoundingClientRect().top - view.scrollTop;
+    let first = null;
+    for (const node of plate.querySelectorAll(".node")) {
+      const box = node.getBoundingClientRect();
+      if (first === null || box.left < first.left) first = box;
+    }
+    view.scrollLeft = 0;
+    view.scrollTop = first === null ? 0 : first.top + first.height / 2 - top - view.clientHeight / 2;
   }
 
   function show(id) {

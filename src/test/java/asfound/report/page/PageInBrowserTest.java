@@ -199,6 +199,12 @@ class PageInBrowserTest {
         assertThat(visibleWithin(844, By.cssSelector(".which"))).isTrue();
         assertThat(find(".which").getText()).isEqualTo("HP-1 LP-1A LP-1B LP-4");
         assertThat(number("return document.documentElement.scrollWidth")).isEqualTo(390);
+        browser.driver.executeScript("document.querySelector('.window').scrollIntoView()");
+        assertThat(browser.driver.executeScript("const w = document.querySelector('.window').getBoundingClientRect(),"
+                        + " u = document.querySelector('.node[data-eq=eq-UTILITY]').getBoundingClientRect();"
+                        + " return u.top >= w.top && u.bottom <= w.bottom && u.left >= w.left && u.right <= w.right"))
+                .as("the picture begins at the source")
+                .isEqualTo(true);
     }
 
     @Test
