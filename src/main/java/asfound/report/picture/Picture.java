@@ -35,6 +35,16 @@ public record Picture(
         joints = List.copyOf(joints);
     }
 
+    /** A sheet that could not be laid out, or not so that anyone could read it. */
+    static Picture undrawn(Sheet sheet) {
+        return new Picture(sheet.number(), sheet.title(), 0, 0, List.of(), List.of(), List.of(), List.of());
+    }
+
+    /** Every sheet holds equipment; where nothing of it is placed, the sheet is not drawn, and the reader must be told. */
+    public boolean isDrawn() {
+        return !symbols.isEmpty();
+    }
+
     /** How something is drawn. */
     public enum Form {
         /** A box with a bus bar at its right edge, from which its devices tap. */

@@ -16,6 +16,9 @@ import java.util.Optional;
 /** The one-line of a whole network, sheet by sheet. */
 public final class Pictures {
 
+    /** A sheet with more connections than this is a thicket that nobody can read, and takes minutes to lay out. */
+    static final int MOST_CONNECTIONS = 250;
+
     private final Map<String, Verdict.Standing> verdicts = new HashMap<>();
     private final Map<String, Integer> sheetOf = new HashMap<>();
     private final Map<String, String> voltages = new HashMap<>();
@@ -32,8 +35,18 @@ public final class Pictures {
         for (Sheet sheet : sheets) for (Equipment e : sheet.equipment()) pictures.sheetOf.put(e.name(), sheet.number());
         GraphBuilder builder = new GraphBuilder(pictures.verdicts, pictures.sheetOf, pictures::detail);
         List<Picture> result = new ArrayList<>();
-        for (Sheet sheet : sheets) result.add(Layout.of(sheet, builder.build(sheet), pictures::label));
+        for (Sheet sheet : sheets) result.add(pictures.draw(sheet, builder));
         return result;
+    }
+
+    /** The picture is an aid: no network, however made, may keep the rest of the report from being written for want of it. */
+    private Picture draw(Sheet sheet, GraphBuilder builder) {
+        if (sheet.connections().size() > MOST_CONNECTIONS) return Picture.undrawn(sheet);
+        try {
+            return Layout.of(sheet, builder.build(sheet), this::label);
+        } catch (RuntimeException | StackOverflowError e) {
+            return Picture.undrawn(sheet);
+        }
     }
 
     private void learn(DeviceRecord record) {

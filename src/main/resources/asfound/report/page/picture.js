@@ -14,6 +14,7 @@
 
   function zoom(to) {
     const view = frame();
+    if (view === null) return;
     const next = Math.min(MOST, Math.max(LEAST, to));
     const x = (view.scrollLeft + view.clientWidth / 2) / scale, y = (view.scrollTop + view.clientHeight / 2) / scale;
     scale = next;
@@ -24,6 +25,7 @@
   }
 
   function fitting() {
+    if (frame() === null) return 1;
     return Math.min(1, (frame().clientWidth - 4) / natural().width);
   }
 
@@ -41,7 +43,9 @@
 
   // Begins where the supply does: what stands farthest left, in the middle of its height.
   function toTheSource() {
-    const view = frame(), top = view.getBoundingClientRect().top - view.scrollTop;
+    const view = frame();
+    if (view === null) return;
+    const top = view.getBoundingClientRect().top - view.scrollTop;
     let first = null;
     for (const node of plate.querySelectorAll(".node")) {
       const box = node.getBoundingClientRect();
@@ -107,6 +111,7 @@
 
   for (const p of plates) {
     const view = p.querySelector(".window");
+    if (view === null) continue;
     view.addEventListener("keydown", function (event) {
       if (event.ctrlKey || event.metaKey || event.altKey) return;
       if (event.key === "+" || event.key === "=") zoom(scale * 1.25);

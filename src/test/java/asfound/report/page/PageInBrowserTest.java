@@ -7,6 +7,7 @@ import asfound.finding.Severity;
 import asfound.finding.VagueEntry;
 import asfound.isolation.Verdict;
 import asfound.model.EquipmentKind;
+import asfound.network.Standing;
 import asfound.sample.AuditSketch;
 import asfound.sample.BrackenMill;
 import java.nio.file.Path;
@@ -222,6 +223,22 @@ class PageInBrowserTest {
         browser.driver.get(file.toUri().toString());
 
         assertThat(number("return document.documentElement.scrollWidth")).isEqualTo(390);
+    }
+
+    @Test
+    void a_picture_that_could_not_be_drawn_leaves_the_rest_of_the_page_working() throws Exception {
+        AuditSketch thicket = new AuditSketch("Thicket").equipment(EquipmentKind.PANEL, "A", "B");
+        for (int i = 0; i <= 250; i++) thicket.feeder("A", "B", Standing.FOUND, "A/" + i);
+        Path file = folder.resolve("thicket.html");
+        PageWriter.write(thicket.build(), file);
+        browser.driver.get(file.toUri().toString());
+
+        assertThat(find(".plate").getText()).contains("This sheet is not drawn");
+        find("#zoom-in").click();
+        find("#search").sendKeys("b", Keys.ENTER);
+        assertThat(find("#sheet").getText()).contains("A by A/250");
+        find("#sheet-find").click();
+        assertThat(browser.driver.manage().logs().get(LogType.BROWSER).getAll()).isEmpty();
     }
 
     @Test

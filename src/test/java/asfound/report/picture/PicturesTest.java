@@ -93,6 +93,15 @@ class PicturesTest {
     }
 
     @Test
+    void a_thicket_of_connections_is_said_not_to_be_drawn() {
+        AuditSketch thicket = new AuditSketch("x").equipment(asfound.model.EquipmentKind.PANEL, "A", "B");
+        for (int i = 0; i <= Pictures.MOST_CONNECTIONS; i++) thicket.feeder("A", "B", Standing.FOUND, "A/" + i);
+
+        assertThat(only(thicket.build()).isDrawn()).isFalse();
+        assertThat(only(MILL).isDrawn()).isTrue();
+    }
+
+    @Test
     void the_same_network_gives_the_same_picture() {
         assertThat(Pictures.of(MILL.network(), MILL.verdicts()))
                 .isEqualTo(Pictures.of(
