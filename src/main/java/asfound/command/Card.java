@@ -11,9 +11,6 @@ import asfound.report.pdf.Paper;
 import asfound.report.terminal.Progress;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.NoSuchElementException;
 import java.util.concurrent.Callable;
@@ -73,22 +70,10 @@ final class Card implements Callable<Integer> {
     }
 
     /** The record set is only read: a card is never written into it. */
-    private void write(Path file, byte[] card) throws NothingToDoException {
-        Path whole = file.toAbsolutePath().normalize();
-        if (whole.startsWith(folder.toAbsolutePath().normalize()))
+    private void write(Path file, byte[] card) throws IOException, NothingToDoException {
+        if (file.toAbsolutePath().normalize().startsWith(folder.toAbsolutePath().normalize()))
             throw new NothingToDoException("The card would be written into the record set (" + file
                     + "), which is only read. Name a file outside it with --out.");
-        try {
-            Files.write(whole, card);
-        } catch (IOException e) {
-            throw new NothingToDoException(
-                    "The card cannot be written to " + file + " (" + reason(e) + "). Name another file with --out.");
-        }
-    }
-
-    private static String reason(IOException e) {
-        if (e instanceof NoSuchFileException) return "its folder does not exist";
-        if (e instanceof AccessDeniedException) return "it may not be written";
-        return e.getClass().getSimpleName() + ": " + e.getMessage();
+        NewFile.write(file, stream -> stream.write(card));
     }
 }
