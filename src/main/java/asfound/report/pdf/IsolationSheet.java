@@ -3,9 +3,11 @@ package asfound.report.pdf;
 import asfound.audit.Audit;
 import asfound.isolation.Verdict;
 import asfound.isolation.Verdict.Standing;
+import asfound.model.Place;
 import asfound.network.Device;
 import asfound.network.Equipment;
 import asfound.report.Cautions;
+import asfound.report.Unread;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.LinkedHashSet;
@@ -149,11 +151,33 @@ public final class IsolationSheet {
                 + "."
                 + (verdict.otherSets() ? " Other drawn sets are as small and as near." : "");
         flow.text(set, Type.plain(9)).skip(3);
+        notRead();
         if (all.isEmpty()) return;
         List<List<String>> rows = all.stream()
                 .map(d -> PointRows.row(audit, d, drawn, found, verdict.standing()))
                 .toList();
         flow.blanks(PointRows.WIDTHS, PointRows.HEAD, rows, Type.plain(8.2), PointRows.WRITTEN, 27);
+    }
+
+    /** What could not be read is not absent: it may hold another supply. */
+    private void notRead() {
+        Unread unread = Unread.of(audit);
+        List<String> own = equipment.drawnAt().stream()
+                .map(Place::file)
+                .distinct()
+                .filter(f -> !unread.in(f).isEmpty())
+                .sorted()
+                .toList();
+        int all = unread.all().size();
+        if (all == 0) return;
+        String doubt = own.isEmpty()
+                ? ""
+                : ", some of it in a drawing of " + equipment.name() + " (" + String.join(", ", own) + ")";
+        flow.text(
+                "Not everything was read: " + all + (all == 1 ? " problem" : " problems") + " in this record set"
+                        + doubt + ". What was not read may hold another supply; the report lists it.",
+                Type.bold(8.8));
+        flow.skip(3);
     }
 
     private static String list(Set<Device> devices, String none) {

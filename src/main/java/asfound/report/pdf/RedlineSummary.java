@@ -48,7 +48,7 @@ final class RedlineSummary {
     private static void verdict(Redline redline, Flow flow) {
         Standing standing = redline.verdict().map(v -> v.standing()).orElse(null);
         String title = standing == null
-                ? "NO VERDICT: no equipment was read from this drawing"
+                ? "NO VERDICT: do not rely on it"
                 : switch (standing) {
                     case FAILS -> "DO NOT USE FOR ISOLATION";
                     case UNPROVEN -> "NOT PROVEN FOR ISOLATION";
@@ -61,6 +61,7 @@ final class RedlineSummary {
         else canvas.box(flow.left() + 0.75, flow.y(), flow.width() - 1.5, high, new Pen(1.5, Tint.INK));
         canvas.text(title, flow.left() + 11, flow.y() + 23, Type.bold(18).in(filled ? Tint.WHITE : Tint.INK));
         flow.skip(high + 6);
+        if (standing == null) flow.text("No equipment was read from this drawing.", Type.plain(9));
         redline.verdict().ifPresent(v -> {
             for (String reason : v.reasons()) flow.text(reason, Type.plain(9));
         });
