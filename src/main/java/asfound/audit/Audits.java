@@ -17,9 +17,9 @@ import asfound.recordset.Settings;
 import asfound.recordset.Source;
 import asfound.trust.Coverages;
 import asfound.trust.Plans;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 
 /** The main job, from a record set to everything that is known about it. */
 public final class Audits {
@@ -46,8 +46,11 @@ public final class Audits {
         Acceptances.Parted parted = acceptances(set).part(Findings.of(drawings, survey, network, verdicts, settings));
         List<Finding> findings = parted.open();
         stages.at("what to trace next", 0, 0);
+        List<Problem> problems = new ArrayList<>(read.lacking());
+        problems.addAll(parted.problems());
+        problems.addAll(SamePanelTwice.problems(drawings.directories(), network));
         return new Audit(
-                new RecordSet(set.name(), set.root(), settings, set.sources(), problems(read, parted)),
+                new RecordSet(set.name(), set.root(), settings, set.sources(), problems),
                 read.inputs(),
                 drawings,
                 survey,
@@ -68,10 +71,5 @@ public final class Audits {
                 .findFirst()
                 .map(Acceptances::read)
                 .orElseGet(Acceptances::none);
-    }
-
-    private static List<Problem> problems(Readings read, Acceptances.Parted parted) {
-        return Stream.concat(read.lacking().stream(), parted.problems().stream())
-                .toList();
     }
 }
