@@ -20,10 +20,7 @@ import picocli.CommandLine.Spec;
 /** {@code asfound plan}: what to trace next. */
 @Command(
         name = "plan",
-        description = {
-            "Says what to trace next, most useful first: first what settles the verdicts that are open,",
-            "last what widens coverage."
-        },
+        description = "Says what to trace next, most useful first.",
         mixinStandardHelpOptions = true,
         footerHeading = "%nExample:%n",
         footer = "  asfound plan fixtures/kestrel-wharf --limit 12 --csv monday.csv --pdf monday.pdf")
