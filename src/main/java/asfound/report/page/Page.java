@@ -50,6 +50,11 @@ public record Page(Audit audit, Index index, List<Picture> pictures, String styl
         return first.equals(last) ? first.toString() : first + " to " + last;
     }
 
+    /** Every sheet of the one-line is wider than high, and fits paper laid that way. */
+    public boolean isWide() {
+        return pictures.stream().allMatch(p -> p.width() > p.height() * 1.15);
+    }
+
     public List<Problem> unread() {
         return Unread.of(audit).all();
     }
