@@ -16,11 +16,8 @@ public final class Natural {
                 int startA = i, startB = j;
                 while (i < a.length() && isDigit(a.charAt(i))) i++;
                 while (j < b.length() && isDigit(b.charAt(j))) j++;
-                String runA = withoutZeros(a.substring(startA, i)), runB = withoutZeros(b.substring(startB, j));
-                int byLength = Integer.compare(runA.length(), runB.length());
-                if (byLength != 0) return byLength;
-                int byDigits = runA.compareTo(runB);
-                if (byDigits != 0) return byDigits;
+                int byNumber = compareNumbers(a, startA, i, b, startB, j);
+                if (byNumber != 0) return byNumber;
             } else {
                 int byChar = Character.compare(a.charAt(i++), b.charAt(j++));
                 if (byChar != 0) return byChar;
@@ -34,7 +31,21 @@ public final class Natural {
         return c >= '0' && c <= '9';
     }
 
-    private static String withoutZeros(String digits) {
-        return digits.replaceFirst("^0+(?=.)", "");
+    /** Two runs of digits of any length, by value. */
+    private static int compareNumbers(String a, int startA, int endA, String b, int startB, int endB) {
+        int i = pastZeros(a, startA, endA), j = pastZeros(b, startB, endB);
+        int byLength = Integer.compare(endA - i, endB - j);
+        if (byLength != 0) return byLength;
+        for (; i < endA; i++, j++) {
+            int byDigit = Character.compare(a.charAt(i), b.charAt(j));
+            if (byDigit != 0) return byDigit;
+        }
+        return 0;
+    }
+
+    private static int pastZeros(String digits, int start, int end) {
+        int i = start;
+        while (i < end - 1 && digits.charAt(i) == '0') i++;
+        return i;
     }
 }

@@ -60,6 +60,11 @@ enum Family {
         return Optional.ofNullable(BY_WORD.get(word));
     }
 
+    /** The words that say this family outright. */
+    Set<String> words() {
+        return words;
+    }
+
     /** The letter marks under which a thing of this family may be numbered; sorted. */
     java.util.List<String> marks() {
         return marks.stream().sorted().toList();

