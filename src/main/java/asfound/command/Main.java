@@ -1,6 +1,7 @@
 package asfound.command;
 
 import asfound.recordset.NothingToDoException;
+import asfound.report.folder.CannotWriteException;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.logging.LogManager;
@@ -83,7 +84,7 @@ public final class Main implements Runnable {
     }
 
     private static int failed(Exception e, CommandLine line, CommandLine.ParseResult parsed) {
-        if (e instanceof NothingToDoException) {
+        if (e instanceof NothingToDoException || e instanceof CannotWriteException) {
             line.getErr().println(oneLine(e.getMessage()));
         } else {
             line.getErr()

@@ -49,6 +49,7 @@ public final class MadeAudit {
     public final List<DrawingVerdict> drawings = new ArrayList<>();
     public final List<Trace> plan = new ArrayList<>();
     private final String building;
+    private OneLine oneLine = new OneLine(List.of(), List.of());
     private Coverage coverage = coverage(0, 0);
 
     public MadeAudit(String building) {
@@ -146,6 +147,14 @@ public final class MadeAudit {
                 .toList();
     }
 
+    /** With these drawings in place of its own. */
+    public MadeAudit with(Drawings drawings) {
+        directories.clear();
+        directories.addAll(drawings.directories());
+        oneLine = drawings.oneLine();
+        return this;
+    }
+
     public MadeAudit covered(int drawn, int traced) {
         coverage = coverage(drawn, traced);
         return this;
@@ -165,7 +174,7 @@ public final class MadeAudit {
         return new Audit(
                 new RecordSet(building, Path.of("records"), Settings.none(), List.of(), problems),
                 inputs,
-                new Drawings(directories, new OneLine(List.of(), List.of())),
+                new Drawings(directories, oneLine),
                 List.of(),
                 new Network(equipment, List.of(), devices, List.of()),
                 verdicts,

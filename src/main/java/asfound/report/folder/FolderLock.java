@@ -49,11 +49,14 @@ final class FolderLock implements AutoCloseable {
         FileChannel channel;
         try {
             disk.createFolder(work);
-            channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-        } catch (NoSuchFileException | FileAlreadyExistsException e) {
-            // The run before us took its working folder away while we looked: once more.
+        } catch (FileAlreadyExistsException e) {
             if (Files.isRegularFile(work)) throw e;
-            return Optional.empty();
+            return Optional.empty(); // it was there, and the run before us took it away while we looked: once more
+        }
+        try {
+            channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        } catch (NoSuchFileException e) {
+            return Optional.empty(); // and so here
         }
         Optional<Object> opened = keyOf(file);
         if (waitFor(channel, end) && channel.size() == 0 && opened.isPresent() && opened.equals(keyOf(file)))

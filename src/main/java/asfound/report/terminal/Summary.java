@@ -108,7 +108,9 @@ public final class Summary {
     /** Each that fails with its reason, as many as the lines allow; then how many more, and where they are. */
     private List<String> failing(int room) {
         List<Verdict> fails = of(Standing.FAILS);
-        List<List<String>> entries = fails.stream().map(this::failing).toList();
+        // That all are named matters more than every word of the first.
+        int each = fails.isEmpty() ? 1 : Math.max(1, Math.min(REASON_LINES, room / fails.size()));
+        List<List<String>> entries = fails.stream().map(v -> failing(v, each)).toList();
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
             boolean last = i == entries.size() - 1;
@@ -121,28 +123,23 @@ public final class Summary {
         return lines;
     }
 
-    private List<String> failing(Verdict v) {
+    private List<String> failing(Verdict v, int most) {
         String name = "  " + shown.cut(v.equipment(), 24) + "  ";
         int indent = Math.max(LABEL, Shown.columns(name));
         List<String> reason = shown.wrapped(v.reason(), Shown.WIDTH - indent);
         List<String> lines = new ArrayList<>();
-        for (int i = 0; i < Math.min(reason.size(), REASON_LINES); i++)
-            lines.add((i == 0 ? padded(name, indent) : " ".repeat(indent)) + reason.get(i));
-        if (reason.size() > REASON_LINES) {
-            String whole = "... (whole in isolation.csv)";
-            int width = Shown.WIDTH - indent - whole.length();
-            lines.set(
-                    REASON_LINES - 1,
-                    " ".repeat(indent)
-                            + shown.wrapped(reason.get(REASON_LINES - 1), width).get(0)
-                            + whole);
+        for (int i = 0; i < Math.min(reason.size(), most); i++) {
+            boolean cut = i == most - 1 && reason.size() > most;
+            String text =
+                    cut ? shown.cut(reason.get(i) + " " + reason.get(i + 1), Shown.WIDTH - indent) : reason.get(i);
+            lines.add((i == 0 ? padded(name, indent) : " ".repeat(indent)) + text);
         }
         return lines;
     }
 
     private String more(List<Verdict> left, int before) {
         String names = left.stream().map(Verdict::equipment).collect(Collectors.joining(", "));
-        String line = "  and " + left.size() + (before == 0 ? "" : " more") + ", all in isolation.csv: ";
+        String line = "  and " + left.size() + (before == 0 ? "" : " more") + " (all in isolation.csv): ";
         return line + shown.cut(names, Shown.WIDTH - line.length());
     }
 

@@ -72,11 +72,25 @@ class SummaryTest {
                 StandardCharsets.UTF_8);
         assertThat(lines).hasSizeLessThanOrEqualTo(25).allMatch(line -> Shown.columns(line) <= 80);
         assertThat(lines.get(0)).startsWith("DO NOT ISOLATE BY THE DRAWING: 1002 of 1303");
-        assertThat(lines).anyMatch(l -> l.startsWith("  and 999 more, all in isolation.csv: PANEL-WITH"));
-        assertThat(lines).anyMatch(l -> l.endsWith("... (whole in isolation.csv)"));
+        assertThat(lines).anyMatch(l -> l.startsWith("  and 995 more (all in isolation.csv): PANEL-WITH"));
+        assertThat(lines).anyMatch(l -> l.startsWith("  PANEL-WITH") && l.endsWith("..."));
         assertThat(lines).anyMatch(l -> l.startsWith("Not proven: 301 (MDP, LP-0"));
         assertThat(lines).anyMatch(l -> l.startsWith("NOT READ     92 problems in 91 files"));
         assertThat(lines).anyMatch(l -> l.contains("reports/osprey-kept-1"));
+    }
+
+    @Test
+    void a_dozen_that_fail_are_all_named_before_the_reason_of_the_first_is_told_at_length() {
+        MadeAudit yard = OspreyYard.asSurveyed();
+        for (int n = 1; n <= 10; n++)
+            yard.verdicts.add(
+                    MadeAudit.verdict("HP-" + n + "A", Standing.FAILS, "MDP/7", null, "It is live. ".repeat(20)));
+        List<String> lines = of(yard);
+        assertThat(lines).hasSizeLessThanOrEqualTo(25);
+        for (int n = 1; n <= 10; n++) {
+            String name = "HP-" + n + "A";
+            assertThat(lines).anyMatch(line -> line.contains(name));
+        }
     }
 
     @Test
