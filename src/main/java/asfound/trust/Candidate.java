@@ -29,6 +29,7 @@ final class Candidate {
     private final Set<String> findings = new LinkedHashSet<>();
     private Band band = Band.WIDENS_COVERAGE;
     private double worth;
+    private boolean secondRound;
     private Method method = Method.TONE;
 
     Candidate(Device device, String circuit, Optional<String> location, String expect) {
@@ -45,6 +46,18 @@ final class Candidate {
     /** How much it is worth within its band. */
     double worth() {
         return worth;
+    }
+
+    /**
+     * Where nothing but coverage is to be gained, every other device of a panel is left for a second walk: a first one that
+     * is spread evenly meets each event sooner, and what it meets is followed up before.
+     */
+    void inTheSecondRound() {
+        secondRound = true;
+    }
+
+    boolean isLater() {
+        return secondRound && band == Band.WIDENS_COVERAGE;
     }
 
     /** It stands between the equipment and a settled verdict. */

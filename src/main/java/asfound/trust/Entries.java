@@ -66,6 +66,20 @@ final class Entries {
         return found.stream().noneMatch(f -> drawn.stream().anyMatch(d -> mayBeOne(d, f)));
     }
 
+    /** A drawing shows at {@code entry} what was traced to {@code other}. */
+    boolean showsWhatWasFound(DeviceRecord entry, DeviceRecord other) {
+        return other.tracedTo().stream()
+                .anyMatch(found -> entry.showings().stream()
+                        .flatMap(s -> s.serves().stream())
+                        .anyMatch(drawn -> isOne(drawn, found)));
+    }
+
+    private boolean isOne(Served drawn, Served found) {
+        if (drawn.equipment().isPresent() && found.equipment().isPresent())
+            return drawn.equipment().equals(found.equipment());
+        return descriptions.compare(drawn.text(), found.text()) == Sameness.SAME;
+    }
+
     private static boolean sawNothing(DeviceRecord entry) {
         return entry.sightings().stream()
                 .filter(DeviceRecord.Sighting::traces)

@@ -29,13 +29,14 @@ public final class Plans {
         return plan;
     }
 
-    private record Walk(Candidate.Band band, String place) {}
+    private record Walk(Candidate.Band band, boolean later, String place) {}
 
     private static List<Candidate> inOrder(Candidates candidates) {
         Map<Walk, Double> best = new HashMap<>();
         for (Candidate c : candidates.all()) best.merge(walk(c), c.worth(), Math::max);
         List<Candidate> ordered = new ArrayList<>(candidates.all());
         ordered.sort(Comparator.comparing(Candidate::band)
+                .thenComparing(Candidate::isLater)
                 .thenComparing(c -> best.get(walk(c)), Comparator.reverseOrder())
                 .thenComparing(c -> walk(c).place(), Natural.ORDER)
                 .thenComparing(Candidate::worth, Comparator.reverseOrder())
@@ -44,6 +45,6 @@ public final class Plans {
     }
 
     private static Walk walk(Candidate c) {
-        return new Walk(c.band(), c.location.orElse(c.device.in()));
+        return new Walk(c.band(), c.isLater(), c.location.orElse(c.device.in()));
     }
 }

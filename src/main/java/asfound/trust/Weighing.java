@@ -38,6 +38,7 @@ final class Weighing {
         byVerdicts(verdicts);
         byConflicts();
         byRivals(verdicts);
+        byWrongEntries();
         byHiddenFeeds(verdicts);
         byPanels();
         byFindings(findings);
@@ -117,6 +118,40 @@ final class Weighing {
                 .toList();
     }
 
+    /**
+     * A wrong entry is seldom alone: what was found there is drawn at another device, which may feed what is drawn here in
+     * exchange; and where entries have moved by a row, the ones next to it are wrong too.
+     */
+    private void byWrongEntries() {
+        Map<String, List<Candidate>> inPanel = new HashMap<>();
+        for (Candidate c : candidates.all())
+            inPanel.computeIfAbsent(c.device.in(), p -> new ArrayList<>()).add(c);
+        for (DeviceRecord wrong : network.devices()) {
+            if (!entries.isWrong(wrong)) continue;
+            Device there = wrong.device();
+            for (Candidate c : inPanel.getOrDefault(there.in(), List.of())) {
+                DeviceRecord record = candidates.record(c.device).orElse(null);
+                if (record == null) continue;
+                if (entries.showsWhatWasFound(record, wrong))
+                    c.because(
+                            Band.TESTS_AN_EXPLANATION,
+                            2,
+                            "What is drawn here was found on " + there.label() + ": the two may be crossed.");
+                if (areNeighbours(c.device, there))
+                    c.because(
+                            Band.TESTS_AN_EXPLANATION,
+                            1,
+                            "The entry next to it, " + there.label() + ", is wrong: a run of entries may have moved.");
+            }
+        }
+    }
+
+    /** Next to each other on one side of a panel. */
+    private static boolean areNeighbours(Device a, Device b) {
+        if (!a.key().matches("\\d{1,3}") || !b.key().matches("\\d{1,3}")) return false;
+        return Math.abs(Integer.parseInt(a.key()) - Integer.parseInt(b.key())) == 2;
+    }
+
     /** An undrawn feed is likeliest where feeders are, and most of all where an equipment's supply went missing. */
     private void byHiddenFeeds(List<Verdict> verdicts) {
         Map<String, Integer> feeders = new HashMap<>();
@@ -154,8 +189,10 @@ final class Weighing {
             if (Entries.isTraced(record)) its[0]++;
             if (entries.isWrong(record)) its[1]++;
         }
+        Map<String, Integer> perPanel = new HashMap<>();
         for (Candidate c : candidates.all()) {
             int[] its = tracedAndWrong.getOrDefault(c.device.in(), new int[2]);
+            if (perPanel.merge(c.device.in(), 1, Integer::sum) % 2 == 0) c.inTheSecondRound();
             // One wrong and one right entry are taken as seen beforehand, so that little evidence weighs little.
             c.because(Band.WIDENS_COVERAGE, (its[1] + 1) / (its[0] + 2.0), widens(c.device.in(), its[0], its[1]));
         }

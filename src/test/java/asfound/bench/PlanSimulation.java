@@ -45,14 +45,15 @@ public final class PlanSimulation {
 
     private PlanSimulation() {}
 
-    /** {@code PlanSimulation [buildings] [first seed]}. */
+    /** {@code PlanSimulation [buildings] [first seed] [feeders]}: with {@code feeders} only the dangers in the supply of equipment. */
     public static void main(String[] args) {
         int buildings = args.length > 0 ? Integer.parseInt(args[0]) : 200;
         long first = args.length > 1 ? Long.parseLong(args[1]) : 0;
+        boolean feeders = args.length > 2 && args[2].equals("feeders");
         List<double[]> settled = new ArrayList<>(), dangers = new ArrayList<>();
         Curves curves = new Curves();
         for (long seed = first; seed < first + buildings; seed++) {
-            Site site = new Site(seed);
+            Site site = new Site(seed, feeders);
             Run planned = site.run(true), random = site.run(false);
             curves.add(planned, random);
             if (site.toSettle.size() > 0) settled.add(new double[] {planned.untilSettled, random.untilSettled});
@@ -103,7 +104,7 @@ public final class PlanSimulation {
         final Set<String> toSettle = new HashSet<>();
         final List<Finding> dangers;
 
-        Site(long seed) {
+        Site(long seed, boolean feeders) {
             all = RandomBuilding.withEveryKind(seed, PANELS, 1).building();
             Network network = Networks.build(all.drawings(), all.survey(), all.settings());
             Set<Observation> atDevices = new HashSet<>();
@@ -128,7 +129,16 @@ public final class PlanSimulation {
                         && end.standing(v.equipment()) != Verdict.Standing.UNPROVEN) toSettle.add(v.equipment());
             dangers = end.findings.stream()
                     .filter(f -> f.severity() == Severity.DANGER)
+                    .filter(f -> !feeders || isOfFeeders(f, end.network))
                     .toList();
+        }
+
+        /** It moves or adds the supply of named equipment, and not of a branch circuit alone. */
+        private static boolean isOfFeeders(Finding f, Network network) {
+            Set<String> places = State.places(f);
+            return network.connections().stream()
+                    .flatMap(c -> c.devices().stream())
+                    .anyMatch(d -> places.contains(d.label()));
         }
 
         private List<Observation> seen(Set<Device> traced) {

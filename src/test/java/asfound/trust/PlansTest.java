@@ -120,22 +120,49 @@ class PlansTest {
     }
 
     @Test
-    void the_panel_with_more_wrong_entries_is_widened_first_and_in_one_walk() {
+    void of_two_panels_the_one_with_more_wrong_entries_is_widened_first() {
         Network network = new Wiring()
                 .circuit("LP-1/1", "RECEPT RM 1", TONE, "Recept rm 1")
                 .circuit("LP-2/1", "RECEPT RM 2", TONE, "Recept rm 99")
-                .untraced("LP-1/3", "RECEPT RM 3")
-                .untraced("LP-1/5", "RECEPT RM 5")
-                .untraced("LP-2/3", "RECEPT RM 4")
-                .untraced("LP-2/5", "RECEPT RM 6")
+                .untraced("LP-1/5", "RECEPT RM 3")
+                .untraced("LP-1/7", "RECEPT RM 5")
+                .untraced("LP-2/5", "RECEPT RM 4")
+                .untraced("LP-2/7", "RECEPT RM 6")
                 .network();
 
         List<Trace> plan = plan(network);
 
-        assertThat(plan).extracting(PlansTest::device).containsExactly("LP-2/3", "LP-2/5", "LP-1/3", "LP-1/5");
+        assertThat(plan).extracting(PlansTest::device).containsExactly("LP-2/5", "LP-1/5", "LP-2/7", "LP-1/7");
         assertThat(plan.get(0).location()).hasValue("Closet LP-2");
         assertThat(plan.get(0).why()).contains("1 of 1 traced entries of LP-2 are wrong");
-        assertThat(plan.get(2).why()).contains("Widens what is known of LP-1.");
+        assertThat(plan.get(1).why()).contains("Widens what is known of LP-1.");
+    }
+
+    @Test
+    void where_an_entry_is_wrong_its_exchange_is_traced_before_its_neighbour_and_that_before_the_rest() {
+        Network network = new Wiring()
+                .circuit("LP-1/5", "LTG RM 221", TONE, "Lighting room 223")
+                .untraced("LP-1/1", "RECEPT RM 3")
+                .untraced("LP-1/3", "RECEPT RM 5")
+                .untraced("LP-1/9", "RECEPT RM 7")
+                .untraced("LP-1/21", "LTG RM 223")
+                .network();
+
+        List<Trace> plan = plan(network);
+
+        assertThat(plan).extracting(PlansTest::device).startsWith("LP-1/21", "LP-1/3");
+        assertThat(plan.get(0).why()).contains("What is drawn here was found on LP-1/5");
+        assertThat(plan.get(1).why()).contains("The entry next to it, LP-1/5, is wrong");
+    }
+
+    @Test
+    void a_first_walk_for_coverage_takes_every_other_device() {
+        Wiring wiring = new Wiring();
+        for (int i = 1; i <= 7; i += 2) wiring.untraced("LP-1/" + i, "RECEPT RM " + i);
+
+        assertThat(plan(wiring.network()))
+                .extracting(PlansTest::device)
+                .containsExactly("LP-1/1", "LP-1/5", "LP-1/3", "LP-1/7");
     }
 
     @Test
