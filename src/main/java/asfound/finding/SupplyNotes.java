@@ -2,12 +2,14 @@ package asfound.finding;
 
 import asfound.finding.Correction.Field;
 import asfound.model.Directory;
+import asfound.model.EquipmentKind;
 import asfound.model.OneLine;
 import asfound.model.Place;
 import asfound.model.Stated;
 import asfound.network.Connection;
 import asfound.network.Device;
 import asfound.network.Standing;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 
@@ -64,13 +66,22 @@ final class SupplyNotes {
                 || fedFrom.place().filter(p -> c.drawings().contains(p)).isPresent();
     }
 
-    /** The supply that was traced: {@code MDP CKT 9}; blank where none was, for it is to be found out. */
+    /**
+     * The supply that was traced: {@code MDP CKT 9}; blank where none was, for it is to be found out. An inverter or a
+     * battery stands beside the ordinary supply and is never what a panel is fed from; a generator only where nothing else
+     * is.
+     */
     private String traced() {
         return facts.index().into(equipment).stream()
                 .filter(c -> c.standing().isTraced() && c.flow() != Connection.Flow.TIE)
-                .findFirst()
+                .filter(c -> kindOf(c) != EquipmentKind.INVERTER && kindOf(c) != EquipmentKind.BATTERY)
+                .min(Comparator.comparing(c -> kindOf(c) == EquipmentKind.GENERATOR))
                 .map(SupplyNotes::inWords)
                 .orElse("");
+    }
+
+    private EquipmentKind kindOf(Connection c) {
+        return facts.kindOf(c.from());
     }
 
     static String inWords(Connection c) {
