@@ -25,10 +25,9 @@ final class Comparisons {
         this.through = through;
     }
 
+    /** One for each device, in their order. Each is by itself, so that all processors share the work. */
     List<Comparison> of(List<DeviceRecord> devices) {
-        List<Comparison> all = new ArrayList<>(devices.size());
-        for (DeviceRecord device : devices) all.add(of(device));
-        return all;
+        return devices.parallelStream().map(this::of).toList();
     }
 
     private Comparison of(DeviceRecord at) {

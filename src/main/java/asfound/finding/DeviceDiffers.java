@@ -42,7 +42,7 @@ public record DeviceDiffers(Event event) implements Finding {
         PhaseOrder order = new PhaseOrder(facts.comparisons(), facts.settings());
         List<DeviceDiffers> found = new ArrayList<>();
         for (Comparison c : facts.comparisons()) {
-            if (c.answer() == Answer.CONFLICT) continue;
+            if (c.answer() == Answer.CONFLICT || !Seen.anything(c)) continue;
             List<Difference> differences = Differences.of(facts, order, c);
             if (!differences.isEmpty()) found.add(of(facts, c, differences));
             else Protection.of(c).ifPresent(p -> found.add(conductor(c, p)));

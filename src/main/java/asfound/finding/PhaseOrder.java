@@ -27,6 +27,7 @@ final class PhaseOrder {
     PhaseOrder(List<Comparison> comparisons, Settings settings) {
         this.settings = settings;
         for (Comparison c : comparisons) {
+            if (!Seen.anything(c)) continue;
             Seen seen = Seen.of(c, Field.PHASE, o -> Seen.phases(o.phase()));
             Optional<String> byPosition = byPosition(c);
             if (seen.values().size() != 1 || byPosition.isEmpty()) continue;

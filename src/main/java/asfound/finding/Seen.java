@@ -22,6 +22,19 @@ import java.util.stream.Stream;
  */
 record Seen(Field what, List<String> values, List<Observation> observations) {
 
+    /** Some property of the device itself was seen or drawn with its conductor: else there is nothing to compare. */
+    static boolean anything(Comparison c) {
+        for (Sighting s : c.at().sightings()) {
+            Observation o = s.observation();
+            boolean states = !o.ratingA().isBlank()
+                    || !o.poles().isBlank()
+                    || !o.voltage().isBlank();
+            if (states || !o.phase().isBlank() || !o.wire().isBlank()) return true;
+            if (o.circuit().value().filter(r -> r.positions().size() > 1).isPresent()) return true;
+        }
+        return c.at().showings().stream().anyMatch(s -> s.feeder().isPresent());
+    }
+
     /** Rating, poles and phase, as far as any observation that traces the device states them. */
     static Stream<Seen> ofAll(Comparison c) {
         return Stream.of(

@@ -43,7 +43,7 @@ public record SurveyConflict(Event event) implements Finding {
         List<SurveyConflict> found = new ArrayList<>();
         for (Comparison c : facts.comparisons()) {
             if (c.answer() == Answer.CONFLICT) found.add(of(facts, c, "what it feeds", tracing(c)));
-            else
+            else if (c.at().sightings().size() > 1)
                 Seen.ofAll(c)
                         .filter(seen -> seen.values().size() > 1)
                         .findFirst()

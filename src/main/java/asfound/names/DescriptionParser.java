@@ -68,6 +68,11 @@ final class DescriptionParser {
 
     private boolean afterRoom;
 
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+    private static final Pattern SIGNS = Pattern.compile("[^\\p{L}\\p{N}]+");
+    private static final Pattern VACANT = Pattern.compile(
+            "SPARES?|SPACES?|SPARE BREAKER|SPARE BKR|EMPTY SPACE|BUSSED SPACE|SPACE ONLY|SPARE CB|SPARE CIRCUIT");
+
     private DescriptionParser(Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
     }
@@ -77,12 +82,9 @@ final class DescriptionParser {
     }
 
     private Description parse(String raw) {
-        String text = PlainText.of(raw)
-                .replace(".", " ")
-                .replaceAll("\\s+", " ")
-                .replace("A/C", "AC")
-                .replace("W/", "WITH ");
-        String key = text.replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
+        String text = PlainText.of(raw).replace(".", " ");
+        text = BLANKS.matcher(text).replaceAll(" ").replace("A/C", "AC").replace("W/", "WITH ");
+        String key = SIGNS.matcher(text).replaceAll(" ").strip();
         text = REMARK.matcher(text).replaceAll(" ");
         text = take(text, FLOOR, this::floor);
         if (text.chars().anyMatch(c -> c >= '0' && c <= '9')) {
@@ -92,9 +94,7 @@ final class DescriptionParser {
         tokens = tokens(text);
         for (int i = 0; i < tokens.size(); ) i = Math.max(read(i), i + 1);
         words.addAll(pending);
-        if (key.matches(
-                "SPARES?|SPACES?|SPARE BREAKER|SPARE BKR|EMPTY SPACE|BUSSED SPACE|SPACE ONLY|SPARE CB|SPARE CIRCUIT"))
-            vacancy = key.contains("SPACE") ? "SPACE" : "SPARE";
+        if (VACANT.matcher(key).matches()) vacancy = key.contains("SPACE") ? "SPACE" : "SPARE";
         return new Description(
                 key,
                 Set.copyOf(tags),
@@ -157,7 +157,7 @@ final class DescriptionParser {
         Token t = tokens.get(i);
         if (t.isDigits()) return number(i);
         if (!t.isLetters()) {
-            if (!t.text().equals("#")) last = t.text().matches("[,;(]") ? "" : last;
+            if (!t.text().equals("#")) last = ",;(".contains(t.text()) ? "" : last;
             return i + 1;
         }
         if (ROOM.contains(t.text())) {
@@ -181,7 +181,7 @@ final class DescriptionParser {
                             && at + 1 < tokens.size()
                             && tokens.get(at + 1).isDigits()
                             && tokens.get(at + 1).joined());
-            if (t.text().matches("[#&+/,:]")
+            if ("#&+/,:".contains(t.text())
                     && at + 1 < tokens.size()
                     && tokens.get(at + 1).isDigits()) at++;
             else if (!number) break;
@@ -320,7 +320,7 @@ final class DescriptionParser {
     private int more(int from, String letters) {
         int at = from;
         while (at + 1 < tokens.size()
-                && tokens.get(at).text().matches("[/,&+]")
+                && "/,&+".contains(tokens.get(at).text())
                 && tokens.get(at + 1).isDigits()
                 && tokens.get(at + 1).text().length() <= 2) {
             addTag(

@@ -15,6 +15,8 @@ record DesignationToken(String text, String before) {
 
     private static final Pattern RUN = Pattern.compile("([\\s\\-._:*#]*)([0-9]+(?:ST|ND|RD|TH)\\b|[0-9]+|\\p{L}+|\\S)");
 
+    private static final Pattern ORDINAL = Pattern.compile("[0-9]+(ST|ND|RD|TH)");
+
     static List<DesignationToken> all(String plain) {
         List<DesignationToken> all = new ArrayList<>();
         Matcher m = RUN.matcher(plain);
@@ -23,7 +25,7 @@ record DesignationToken(String text, String before) {
     }
 
     private static boolean isWorth(String run) {
-        return !run.matches("[-._:*#]");
+        return run.length() > 1 || "-._:*#".indexOf(run.charAt(0)) < 0;
     }
 
     boolean isDigits() {
@@ -31,7 +33,9 @@ record DesignationToken(String text, String before) {
     }
 
     boolean isOrdinal() {
-        return text.matches("[0-9]+(ST|ND|RD|TH)");
+        return text.length() > 2
+                && Character.isDigit(text.charAt(0))
+                && ORDINAL.matcher(text).matches();
     }
 
     boolean isLetters() {

@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Makes the {@link NameBook}: forms that are one thing are joined, each joined group gets its one name. */
 final class NameBookMaker {
@@ -39,13 +40,17 @@ final class NameBookMaker {
 
     NameBookMaker(Collection<Written> all, Settings settings) {
         this.settings = settings;
+        Map<String, Designation> designations = all.parallelStream()
+                .map(Written::raw)
+                .distinct()
+                .collect(Collectors.toConcurrentMap(raw -> raw, Designation::of));
         Map<String, Map<Integer, Use>> byText = new TreeMap<>();
         for (Written w : all)
             if (!w.raw().isBlank())
                 byText.computeIfAbsent(w.raw(), r -> new TreeMap<>())
                         .computeIfAbsent(
                                 (w.names() ? 2 : 0) + (w.drawn() ? 1 : 0),
-                                k -> new Use(Designation.of(w.raw()), w.names(), w.drawn(), new ArrayList<>()))
+                                k -> new Use(designations.get(w.raw()), w.names(), w.drawn(), new ArrayList<>()))
                         .places()
                         .add(w.place());
         byText.values().forEach(roles -> uses.addAll(roles.values()));

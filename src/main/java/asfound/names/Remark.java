@@ -91,11 +91,15 @@ final class Remark {
                 || (text.length() > 1 && Family.ofMark(text).isPresent());
     }
 
+    private static boolean isComma(DesignationToken t) {
+        return t.text().equals(",") || t.text().equals(";");
+    }
+
     private static boolean starts(List<DesignationToken> tokens, int i, boolean complete, boolean mark) {
         DesignationToken t = tokens.get(i);
         if (t.text().equals("@")) return true;
-        if (t.text().matches("[,;]")) return i + 1 < tokens.size() && starts(tokens, i + 1, complete, mark);
-        boolean apart = t.standsApart() || tokens.get(i - 1).text().matches("[,;]");
+        if (isComma(t)) return i + 1 < tokens.size() && starts(tokens, i + 1, complete, mark);
+        boolean apart = t.standsApart() || isComma(tokens.get(i - 1));
         if (!apart) return false;
         if ((complete || mark) && (t.isOrdinal() || STARTS.contains(t.text()))) return true;
         if (complete && PLACES.contains(t.text())) return true;

@@ -36,11 +36,19 @@ final class Words {
             "EWH", Set.of("WATER HEATER"),
             "MSB", Set.of("SWITCHBOARD", "MAIN SWITCHBOARD"));
 
+    /** Words that stand for one, compiled once. */
+    private record Joint(java.util.regex.Pattern words, String one) {}
+
+    private static final List<Joint> JOINTS = JOINED.stream()
+            .map(pair -> new Joint(java.util.regex.Pattern.compile("\\b" + pair[0] + "\\b"), pair[1]))
+            .toList();
+
     private Words() {}
 
     static String joined(String plain) {
         String text = plain;
-        for (String[] pair : JOINED) text = text.replaceAll("\\b" + pair[0] + "\\b", pair[1]);
+        if (text.indexOf(' ') < 0 && !text.contains("SUB-")) return text;
+        for (Joint joint : JOINTS) text = joint.words().matcher(text).replaceAll(joint.one());
         return text;
     }
 
