@@ -40,6 +40,12 @@ class FuzzTest {
     }
 
     @Test
+    void headings_that_lost_their_meaning_are_told() throws Exception {
+        run(1_002_515, 1);
+        run(1_012_259, 1);
+    }
+
+    @Test
     @Tag("long")
     void no_changed_file_of_twenty_thousand_is_misread_silently() throws Exception {
         run(1_000_000, 20_000);
