@@ -63,6 +63,7 @@ final class Headers {
         others.remove(main);
         HeaderBuilder sums = new HeaderBuilder(sheet);
         sums.add(region(t, Where.BELOW), false);
+        if (main != Where.ABOVE) builder.add(region(title(t)), false);
         for (Where where : others) if (!isAnothers(t, where, main)) builder.add(region(t, where), false);
         return new HeaderText(builder.header(), sums.totals());
     }
@@ -75,7 +76,26 @@ final class Headers {
     }
 
     private LabelReader.Labelled region(int t, Where where) {
-        Box area = area(t, where);
+        return region(area(t, where));
+    }
+
+    /** The strip above a directory where its title stands, whoever owns the space further up. */
+    private Box title(int t) {
+        Box above = area(t, Where.ABOVE);
+        double strip = Math.min(above.h(), 4 * lineHeight(t) + 12);
+        return new Box(above.x(), above.bottom() - strip, above.w(), strip);
+    }
+
+    private double lineHeight(int t) {
+        Box b = tables.get(t);
+        return phrases.stream()
+                .filter(p -> b.contains(p.centreX(), p.centreY()))
+                .mapToDouble(Phrase::size)
+                .average()
+                .orElse(8);
+    }
+
+    private LabelReader.Labelled region(Box area) {
         return LabelReader.read(
                 sheet,
                 phrases.stream()

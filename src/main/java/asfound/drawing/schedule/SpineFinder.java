@@ -76,20 +76,41 @@ final class SpineFinder {
     private boolean beginsAgain(List<Token> column, int i) {
         Token before = column.get(i - 1), here = column.get(i);
         double gap = here.y() - before.y(), pitch = pitch(column, i);
+        if (isHeadedBetween(before.phrase(), here.phrase())) return true;
         if (here.text().order() > before.text().order()) return gap > 9 * pitch;
         // without a gap the numbers go on in another order: odd ones first, then even ones, or the next panel of a list
-        return gap > 6 * pitch || gap > 2.2 * pitch && isParted(before.phrase(), here.phrase());
+        return gap > 6 * pitch || isParted(before.phrase(), here.phrase());
+    }
+
+    private boolean isHeadedBetween(Phrase above, Phrase below) {
+        return between(above, below).stream().anyMatch(p -> isPosition(p.text()));
     }
 
     /** Something else stands between two entries of a column. */
     private boolean isParted(Phrase above, Phrase below) {
+        return between(above, below).stream().anyMatch(p -> !Texts.saysNothing(p.text()));
+    }
+
+    private List<Phrase> between(Phrase above, Phrase below) {
         double left = Math.min(above.left(), below.left()), right = Math.max(above.right(), below.right());
-        return phrases.stream()
-                .anyMatch(p -> p.centreY() > above.centreY() + 0.5 * above.size()
-                        && p.centreY() < below.centreY() - 0.5 * below.size()
-                        && p.left() < right
-                        && p.right() > left
-                        && !Texts.saysNothing(p.text()));
+        List<Phrase> out = new ArrayList<>();
+        for (int i = firstBelow(above.centreY() + 0.5 * above.size()); i < phrases.size(); i++) {
+            Phrase p = phrases.get(i);
+            if (p.centreY() >= below.centreY() - 0.5 * below.size()) break;
+            if (p.left() < right && p.right() > left) out.add(p);
+        }
+        return out;
+    }
+
+    /** Phrases are in order of their levels. */
+    private int firstBelow(double y) {
+        int low = 0, high = phrases.size();
+        while (low < high) {
+            int mid = (low + high) >>> 1;
+            if (phrases.get(mid).centreY() <= y) low = mid + 1;
+            else high = mid;
+        }
+        return low;
     }
 
     /** The smallest step down to the entries around {@code i}. */
@@ -107,7 +128,8 @@ final class SpineFinder {
         Optional<Box> heading = heading(run.get(0).phrase(), above);
         Spine spine = new Spine(run, heading);
         if (run.size() == 1) return spine.headed() ? Optional.of(spine) : Optional.empty();
-        if (spine.rising() < 0.7 || spine.regular() < 0.6) return Optional.empty();
+        double least = spine.headed() ? 0.5 : 0.7;
+        if (spine.rising() < least || spine.regular() < least - 0.1) return Optional.empty();
         if (spine.headed()) return Optional.of(spine);
         boolean otherwise = !above.isEmpty()
                 && Headings.weigh(above.get(0).text()).entrySet().stream()
