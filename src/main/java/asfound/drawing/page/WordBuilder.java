@@ -65,21 +65,26 @@ final class WordBuilder {
 
     /** Type made bold by printing it twice, a hair apart, is read once. */
     private static List<Glyph> withoutDoubles(List<Glyph> letters) {
-        Map<Long, List<Glyph>> near = new HashMap<>();
+        Map<Long, List<Glyph>> near = new HashMap<>(2 * letters.size());
         List<Glyph> out = new ArrayList<>(letters.size());
         for (Glyph g : letters) {
-            long row = Math.round(g.box().bottom() / 4),
-                    column = Math.round(g.box().x() / 4);
-            boolean double_ = false;
-            for (long r = row - 1; r <= row + 1 && !double_; r++)
-                for (long c = column - 1; c <= column + 1 && !double_; c++)
-                    for (Glyph o : near.getOrDefault(r * 1_000_003 + c, List.of())) double_ |= same(g, o);
-            if (double_) continue;
-            near.computeIfAbsent(row * 1_000_003 + column, k -> new ArrayList<>(2))
+            double reach = 0.13 * g.size(), x = g.box().x(), y = g.box().bottom();
+            boolean again = false;
+            for (long r = cell(y - reach); r <= cell(y + reach) && !again; r++)
+                for (long c = cell(x - reach); c <= cell(x + reach) && !again; c++) {
+                    List<Glyph> others = near.get(r * 1_000_003 + c);
+                    if (others != null) for (Glyph o : others) again |= same(g, o);
+                }
+            if (again) continue;
+            near.computeIfAbsent(cell(y) * 1_000_003 + cell(x), k -> new ArrayList<>(2))
                     .add(g);
             out.add(g);
         }
         return out;
+    }
+
+    private static long cell(double at) {
+        return (long) Math.floor(at / 6);
     }
 
     private static boolean same(Glyph a, Glyph b) {

@@ -15,6 +15,9 @@ final class Contents {
     private static final Pattern FIGURE = Pattern.compile(
             "\\d{1,3}(?:[,' ]\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d+)?(?:\\s*k?(?:VA|W))?", Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern DIGITS = Pattern.compile("[\\d ]+");
+    private static final Pattern SHORT = Pattern.compile("\\d{1,3}");
+
     private Contents() {}
 
     /** Whether the entries can speak against the role, whatever the heading says. */
@@ -37,7 +40,10 @@ final class Contents {
                                 .filter(d ->
                                         d.poles().isPresent() && d.ratingA().isPresent())
                                 .isPresent());
-            case PHASE -> share(texts, t -> PHASES.matcher(t).matches() && !t.matches("[\\d ]+"));
+            case PHASE ->
+                share(
+                        texts,
+                        t -> PHASES.matcher(t).matches() && !DIGITS.matcher(t).matches());
             case LOAD, LOAD_A, LOAD_B, LOAD_C -> load(texts);
             case WIRE -> 0.8 * share(texts, t -> WIRE.matcher(t).matches());
             case PANEL, OTHER -> 0;
@@ -72,7 +78,7 @@ final class Contents {
 
     private static double load(List<String> texts) {
         double figures = share(texts, t -> FIGURE.matcher(t).matches());
-        double ratings = share(texts, t -> t.matches("\\d{1,3}") && DeviceText.isStandard(Integer.parseInt(t)));
+        double ratings = share(texts, t -> SHORT.matcher(t).matches() && DeviceText.isStandard(Integer.parseInt(t)));
         return ratings > 0.75 ? 0.4 * figures : figures;
     }
 

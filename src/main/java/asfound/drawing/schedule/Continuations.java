@@ -29,6 +29,21 @@ final class Continuations {
         return out;
     }
 
+    /** Directories of one name on pages that follow each other, which yet do not go on from each other. */
+    static List<Problem> apart(List<Directory> joined) {
+        List<Problem> out = new ArrayList<>();
+        for (int i = 1; i < joined.size(); i++) {
+            Directory a = joined.get(i - 1), b = joined.get(i);
+            boolean next = b.place().pageNumber() == lastPage(a) + 1;
+            if (next && key(a.panel()).equals(key(b.panel())))
+                out.add(new Problem(
+                        b.place(),
+                        "The directory '" + b.panel() + "' stands on two pages that do not continue each other.",
+                        "Look which of the pages is valid, or read the positions at the page break by hand."));
+        }
+        return out;
+    }
+
     private static boolean continues(Directory a, Directory b) {
         int between = lastPage(a) - b.place().pageNumber();
         if (between < -1 || !a.place().file().equals(b.place().file())) return false;
@@ -77,6 +92,14 @@ final class Continuations {
         unread.addAll(b.unread());
         List<Problem> problems = new ArrayList<>(a.problems());
         problems.addAll(b.problems());
+        List<Integer> missing = missing(circuits);
+        if (!missing.isEmpty()) {
+            unread.addAll(missing);
+            problems.add(new Problem(
+                    b.place(),
+                    "Between the parts of this directory positions are missing: " + missing + ".",
+                    "Look at the drawing at this place."));
+        }
         return new Directory(
                 a.panel(),
                 header(a.header(), b.header()),
@@ -86,6 +109,16 @@ final class Continuations {
                 Math.min(a.confidence(), b.confidence()),
                 unread,
                 problems);
+    }
+
+    private static List<Integer> missing(List<Circuit> circuits) {
+        Set<Integer> seen = new HashSet<>();
+        circuits.forEach(c -> seen.addAll(c.positions()));
+        int highest = seen.stream().max(Integer::compare).orElse(0);
+        List<Integer> out = new ArrayList<>();
+        for (int p = seen.stream().min(Integer::compare).orElse(1); p <= highest; p++)
+            if (!seen.contains(p)) out.add(p);
+        return out;
     }
 
     /** The rows of a device that began on the page before: blank, or printed once more. */

@@ -26,6 +26,13 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
                     + "|(?<amps>\\d+(?:\\.\\d+)?)\\s*A(?:MPS?|MPERES?)?(?![A-Z])"
                     + "|(?<word>SPN|SP&N|TPN|TP&N|DPN|SP|DP|TP|FP|4P)(?![A-Z])|(?<number>\\d+(?:\\.\\d+)?)|(?<letters>[A-Z]+)");
 
+    private static final Pattern COULD_BE = Pattern.compile("\\d|^\\s*(?:SP|DP|TP|FP)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d{3}\\b)");
+    private static final Pattern CURVE = Pattern.compile("\\b([BCDK])[- ]?(\\d{1,3})(?=\\s|$|[/,-]|A\\b)");
+    private static final Pattern BRACKETS = Pattern.compile("[()\\[\\]]");
+    private static final Pattern BARE = Pattern.compile("[(.\\s-]*[1-4][).\\s-]*");
+    private static final Pattern BETWEEN = Pattern.compile("[\\s/,;:@+&x×.#~*-]*");
+
     private static final Set<String> BESIDE = Set.of(
             "A", "B", "C", "D", "K", "Z", "P", "MCB", "MCCB", "RCBO", "RCCB", "RCD", "GFCI", "GFI", "AFCI", "AFI",
             "CAFI", "DF", "ST", "GF", "TYPE", "CB", "BKR", "HACR", "GFEP", "LO", "SWD", "AMP", "AMPS", "POLE", "POLES",
@@ -43,20 +50,20 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
 
     /** Reads a text that says nothing but a device; empty where it says anything else. */
     static Optional<DeviceText> parse(String raw) {
-        String text = Texts.upper(raw)
-                .replaceAll("(?<=\\d),(?=\\d{3}\\b)", "")
-                .replaceAll("\\b([BCDK])[- ]?(\\d{1,3})(?=\\s|$|[/,-]|A\\b)", "$2")
-                .replaceAll("[()\\[\\]]", " ");
+        if (raw.length() > 40 || !COULD_BE.matcher(raw).find()) return Optional.empty();
+        String text = THOUSANDS.matcher(Texts.upper(raw)).replaceAll("");
+        text = CURVE.matcher(text).replaceAll("$2");
+        text = BRACKETS.matcher(text).replaceAll(" ");
         if (text.isBlank() || Texts.saysNothing(text)) return Optional.empty();
         Parts parts = new Parts();
         Matcher m = PART.matcher(text);
         int last = 0;
         while (m.find()) {
-            if (!text.substring(last, m.start()).matches("[\\s/,;:@+&x×.#~*-]*")) return Optional.empty();
+            if (!BETWEEN.matcher(text).region(last, m.start()).matches()) return Optional.empty();
             last = m.end();
             if (!parts.take(m)) return Optional.empty();
         }
-        if (!text.substring(last).matches("[\\s/,;:.*#-]*")) return Optional.empty();
+        if (!BETWEEN.matcher(text).region(last, text.length()).matches()) return Optional.empty();
         return parts.device();
     }
 
@@ -123,8 +130,11 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
 
     /** A number of poles by itself: {@code 3}, {@code 3P}, {@code TP}. */
     static Optional<Integer> polesOnly(String raw) {
-        String t = Texts.upper(raw).replaceAll("[().\\s-]", "");
-        if (t.matches("[1-4]")) return Optional.of(Integer.valueOf(t));
+        String t = raw.strip();
+        if (t.length() == 1)
+            return t.charAt(0) >= '1' && t.charAt(0) <= '4' ? Optional.of(t.charAt(0) - '0') : Optional.empty();
+        if (BARE.matcher(t).matches())
+            return Optional.of(t.replaceAll("\\D", "").charAt(0) - '0');
         Optional<DeviceText> device = parse(raw);
         return device.filter(d -> d.ratingA().isEmpty()).flatMap(DeviceText::poles);
     }

@@ -25,6 +25,7 @@ final class Devices {
     private final Set<Integer> taken = new HashSet<>();
     private final List<Draft> drafts = new ArrayList<>();
     private double cost;
+    private int clash;
 
     private Devices(List<Row> rows, Loads loads, int step) {
         this.rows = rows;
@@ -51,6 +52,7 @@ final class Devices {
     private void device(int r) {
         Row row = rows.get(r);
         taken.add(r);
+        clash = 0;
         Device read = Device.of(row);
         List<Integer> own = new ArrayList<>(List.of(r));
         List<Integer> positions = written(row, read);
@@ -121,7 +123,10 @@ final class Devices {
                 if (p > highest()) cost += 1;
             } else if (!taken.contains(at) && (continues(rows.get(at)) || repeats(rows.get(r), rows.get(at))))
                 take(at, own);
-            else cost += 1;
+            else {
+                cost += 1;
+                clash = p;
+            }
         }
     }
 
@@ -185,7 +190,15 @@ final class Devices {
                 use,
                 load,
                 box(head, all),
-                read.trouble()));
+                trouble(read, all)));
+    }
+
+    private String trouble(Device read, List<Row> all) {
+        List<String> what = new ArrayList<>();
+        if (!read.trouble().isEmpty()) what.add(read.trouble());
+        if (clash > 0) what.add(read.poles().orElse(1) + " poles, and position " + clash + " has an entry of its own");
+        if (all.stream().anyMatch(Row::isMixed)) what.add("two entries stand in one row");
+        return String.join("; ", what);
     }
 
     /** The description of a device may stand beside any of its poles. */

@@ -38,16 +38,17 @@ final class Headers {
     /** One for each directory, in their order. */
     List<HeaderText> read() {
         Where main = Where.ABOVE;
-        int most = -1;
+        double most = -1;
         for (Where where : Where.values()) {
-            int known = 0;
+            double told = 0;
             for (int t = 0; t < tables.size(); t++) {
                 HeaderBuilder builder = new HeaderBuilder(sheet);
                 builder.add(region(t, where), true);
-                known += builder.known();
+                // a directory whose header is all there counts for more than one with much of another's
+                told += builder.known() >= 4 ? 10 + builder.known() : builder.known();
             }
-            if (most < 0 || known > most + tables.size()) {
-                most = known;
+            if (most < 0 || told > most + tables.size()) {
+                most = told;
                 main = where;
             }
         }

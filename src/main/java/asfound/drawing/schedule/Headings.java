@@ -7,10 +7,18 @@ import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** What the words above a column say that it holds: the usual headings of the trade, and what their words have in common. */
 final class Headings {
 
+    private static final Pattern PHASE = Pattern.compile("ø\\s*([abc])\\b");
+    private static final Pattern KVA = Pattern.compile("\\bkv-?a\\b");
+    private static final Pattern VA = Pattern.compile("\\bv-?a\\b");
+    private static final Pattern MARKS = Pattern.compile("[^\\p{L}\\p{N}#&%]+");
+    private static final Pattern NUMBER = Pattern.compile("(?<=[a-z])#|#(?=[a-z])");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
+    private static final int LONGEST = 60;
     private static final Map<String, Role> USUAL = new HashMap<>();
 
     static {
@@ -121,7 +129,7 @@ final class Headings {
 
     /** A heading in lower case with its punctuation gone, {@code #} kept. */
     static String plain(String text) {
-        return text.toLowerCase(Locale.ROOT)
+        String t = text.toLowerCase(Locale.ROOT)
                 .replace("mm²", "mm2")
                 .replace("n°", "no")
                 .replace("nº", "no")
@@ -129,18 +137,19 @@ final class Headings {
                 .replace("φ", "ø")
                 .replace("∅", "ø")
                 .replace("⌀", "ø")
-                .replaceAll("ø\\s*([abc])\\b", "ph $1")
-                .replaceAll("\\bkv-?a\\b", "kva")
-                .replaceAll("\\bv-?a\\b", "va")
-                .replaceAll("[^\\p{L}\\p{N}#&%]+", " ")
-                .replaceAll("(?<=[a-z])#|#(?=[a-z])", " # ")
-                .replaceAll("\\s+", " ")
                 .strip();
+        t = PHASE.matcher(t).replaceAll("ph $1");
+        t = KVA.matcher(t).replaceAll("kva");
+        t = VA.matcher(t).replaceAll("va");
+        t = MARKS.matcher(t).replaceAll(" ");
+        t = NUMBER.matcher(t).replaceAll(" # ");
+        return SPACES.matcher(t).replaceAll(" ").strip();
     }
 
     /** How much a heading speaks for each role, from 0 to 1. */
     static Map<Role, Double> weigh(String heading) {
         Map<Role, Double> out = new EnumMap<>(Role.class);
+        if (heading.length() > LONGEST) return out;
         String plain = plain(heading);
         if (plain.isEmpty()) return out;
         Role usual = USUAL.get(plain);

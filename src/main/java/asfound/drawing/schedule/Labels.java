@@ -1,15 +1,18 @@
 package asfound.drawing.schedule;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The usual labels of a schedule's header and sums. */
 final class Labels {
 
     private static final Map<String, Field> USUAL = new HashMap<>();
+    private static final Set<String> BEGINNINGS = new HashSet<>();
     private static int longest;
 
     static {
@@ -160,17 +163,21 @@ final class Labels {
     private static void put(Field field, String names) {
         for (String name : names.split("\\|")) {
             USUAL.putIfAbsent(name, field);
+            BEGINNINGS.add(name.split(" ")[0]);
             longest = Math.max(longest, name.split(" ").length);
         }
     }
 
     static String plain(String text) {
-        return text.toLowerCase(Locale.ROOT)
-                .replace("φ", "ø")
-                .replace("∅", "ø")
-                .replaceAll("[^\\p{L}\\p{N}#&]+", " ")
-                .replaceAll("\\s+", " ")
-                .strip();
+        String lower = text.toLowerCase(Locale.ROOT).replace('φ', 'ø').replace('∅', 'ø');
+        StringBuilder out = new StringBuilder(lower.length());
+        for (int i = 0; i < lower.length(); i++) {
+            char c = lower.charAt(i);
+            boolean kept = Character.isLetterOrDigit(c) || c == '#' || c == '&';
+            if (kept) out.append(c);
+            else if (!out.isEmpty() && out.charAt(out.length() - 1) != ' ') out.append(' ');
+        }
+        return out.toString().strip();
     }
 
     /**
@@ -184,16 +191,20 @@ final class Labels {
 
     /** The longest label that begins at a word; empty where none does. */
     static Optional<Label> at(List<String> words, int start) {
+        if (words.get(start).isEmpty()
+                || !BEGINNINGS.contains(plain(words.get(start)).split(" ")[0])) return Optional.empty();
         for (int n = Math.min(longest + 1, words.size() - start); n > 0; n--) {
             List<String> these = words.subList(start, start + n);
             if (these.subList(0, n - 1).stream().anyMatch(w -> w.endsWith(":") || w.endsWith("="))) continue;
             String last = these.get(n - 1);
-            boolean own = last.matches("[:=]");
+            boolean own = last.equals(":") || last.equals("=");
             Field field = USUAL.get(plain(String.join(" ", these)));
             if (field == null || own && n == 1) continue;
             boolean marked = last.endsWith(":") || last.endsWith("=");
             int end = start + n;
-            if (!marked && end < words.size() && words.get(end).matches("[:=]")) {
+            if (!marked
+                    && end < words.size()
+                    && (words.get(end).equals(":") || words.get(end).equals("="))) {
                 marked = true;
                 end++;
             }

@@ -34,7 +34,7 @@ final class Loads {
             plain |= head.matches(".* (va|w|watts) .*");
             perPole |= head.matches(".* (pole|per|ea|each) .*") && !head.contains("total");
             for (String t : c.texts()) {
-                decimals |= t.matches("\\d+\\.\\d+");
+                decimals |= t.indexOf('.') > 0;
                 highest = Math.max(highest, LoadText.parse(t, false).orElse(0.0));
             }
         }

@@ -161,6 +161,8 @@ final class PdfReader {
                     Place.file(source.file()),
                     "Only the first " + all.length + " of " + pages + " pages were read.",
                     "Split the file, or raise the limit of pages."));
-        return new ScheduleReading(Continuations.join(directories), problems, pages);
+        List<Directory> joined = Continuations.join(directories);
+        problems.addAll(Continuations.apart(joined));
+        return new ScheduleReading(joined, problems, pages);
     }
 }

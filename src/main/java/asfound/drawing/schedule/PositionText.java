@@ -18,9 +18,12 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
 
     static final int HIGHEST = 400;
 
-    private static final String LEAD = "(?i)^(?:ckts?|circuits?|ccts?|ways?|pos|no|#)[\\s.:#]*(?=\\d)";
+    private static final Pattern AROUND = Pattern.compile("[.)]$|^\\(");
+    private static final Pattern DIGITS = Pattern.compile("\\d+");
+    private static final Pattern LEAD =
+            Pattern.compile("(?i)^(?:ckts?|circuits?|ccts?|ways?|pos|no|#)[\\s.:#]*(?=\\d)");
     private static final Pattern LIST =
-            Pattern.compile("\\d{1,3}(?:\\s*(?:[-–—,/&+;:.]|\\s|and|to)\\s*\\d{1,3})*", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("\\d{1,3}(?:\\s*(?:[-–—,/&+;]|\\s|and|to)\\s*\\d{1,3})*", Pattern.CASE_INSENSITIVE);
     private static final Pattern PHASE = Pattern.compile("L[123]|[RYB](?![A-Z])|(?<![A-Z])[ABC](?![A-Z])");
     private static final Pattern WAY = Pattern.compile(
             "(\\d{1,2})\\s*[-./ ]?\\s*((?:L[123]|[RYB]|TP&?N?)(?:\\s*[-,/&+ ]?\\s*(?:\\d{1,2}\\s*[-./ ]?\\s*)?(?:L[123]|[RYB]))*)"
@@ -46,7 +49,9 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
     }
 
     static Optional<PositionText> parse(String text) {
-        String t = text.strip().replaceFirst(LEAD, "").replaceAll("[.)]$", "").replaceAll("^\\(", "");
+        if (text.length() > 32) return Optional.empty();
+        String t = LEAD.matcher(text.strip()).replaceFirst("");
+        t = AROUND.matcher(t).replaceAll("");
         if (t.isEmpty() || t.length() > 24) return Optional.empty();
         if (LIST.matcher(t).matches()) return list(t, text);
         Matcher way = WAY.matcher(t);
@@ -55,7 +60,7 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
 
     private static Optional<PositionText> list(String t, String raw) {
         List<Integer> numbers = new ArrayList<>();
-        Matcher m = Pattern.compile("\\d+").matcher(t);
+        Matcher m = DIGITS.matcher(t);
         while (m.find()) numbers.add(Integer.valueOf(m.group()));
         for (int i = 0; i < numbers.size(); i++) {
             if (numbers.get(i) < 1 || numbers.get(i) > HIGHEST) return Optional.empty();

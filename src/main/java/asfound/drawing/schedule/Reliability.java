@@ -29,7 +29,8 @@ final class Reliability {
             r.say(whole, 0.04, "Text among the rows belongs to no position: '" + stray + "'.");
         r.columns(table, whole);
         r.confidence -= Math.min(0.3, 0.03 * circuits.cost());
-        if (!named) r.confidence -= 0.1;
+        if (!named) r.say(whole, 0.1, "No designation was found; the directory goes by the name of its file or sheet.");
+        r.sides(circuits, table, whole);
         long odd = circuits.drafts().stream()
                 .filter(d -> d.ratingA()
                         .value()
@@ -82,7 +83,36 @@ final class Reliability {
             unread.addAll(missing);
             for (int p : missing)
                 say(whole, 0.02, "Position " + p + " was not found between " + lowest + " and " + highest + ".");
-        } else confidence -= 0.02;
+        } else if (rowEach)
+            say(
+                    whole,
+                    0.3,
+                    missing.size() + " positions between " + lowest + " and " + highest + " were not found: " + missing
+                            + ".");
+        else confidence -= 0.02;
+    }
+
+    /** Both sides of a panel are there, end together, and no position is printed twice. */
+    private void sides(PanelReader.Circuits circuits, Table table, Place whole) {
+        List<Spine> spines = table.sides().stream().map(Side::spine).toList();
+        Spine first = spines.get(0);
+        boolean half = spines.size() == 1 && first.tokens().size() > 2 && (first.isOdd() || first.isEven());
+        if (half && circuits.name().isEmpty())
+            say(
+                    whole,
+                    0.2,
+                    "Only " + (first.isOdd() ? "odd" : "even") + " positions were found: the other side is missing.");
+        if (spines.size() == 2 && spines.stream().allMatch(s -> s.isOdd() || s.isEven())) {
+            int a = highest(first), b = highest(spines.get(1));
+            if (Math.abs(a - b) > 1) say(whole, 0.1, "One side ends at position " + a + " and the other at " + b + ".");
+        }
+        Set<Integer> once = new TreeSet<>(), twice = new TreeSet<>();
+        for (Draft d : circuits.drafts()) for (int p : d.positions()) if (!once.add(p)) twice.add(p);
+        for (int p : twice) say(whole, 0.02, "Position " + p + " belongs to two entries.");
+    }
+
+    private static int highest(Spine s) {
+        return s.everyNumber().stream().max(Integer::compare).orElse(0);
     }
 
     /** A side without a description or a rating is half a directory; a column that nobody understands may hold anything. */

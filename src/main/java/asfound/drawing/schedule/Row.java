@@ -21,6 +21,7 @@ final class Row {
     private final Optional<Spine.Token> token;
     private final int number;
     private final double y;
+    private boolean mixed;
     private final Map<Role, Cell> cells = new EnumMap<>(Role.class);
 
     /** @param number the row's position; 0 for a row that has none of its own */
@@ -28,6 +29,12 @@ final class Row {
         this.token = token;
         this.number = number;
         this.y = y;
+    }
+
+    /** Both lines together are one entry of a narrow column: {@code 100A} over {@code 3P}. */
+    private static boolean isOne(String above, String below) {
+        return DeviceText.parse(above + " " + below).isPresent()
+                && DeviceText.parse(above + " " + below).get().poles().isPresent();
     }
 
     Optional<Spine.Token> token() {
@@ -42,7 +49,22 @@ final class Row {
         return y;
     }
 
+    /** Two entries stand in what was taken for one row. */
+    boolean isMixed() {
+        return mixed;
+    }
+
     void put(Role role, Cell cell) {
+        Cell there = cells.get(role);
+        boolean device = role == Role.RATING || role == Role.POLES || role == Role.DEVICE;
+        if (there != null && device) mixed |= !isOne(there.text(), cell.text());
+        if (there != null
+                && (device || role == Role.DESCRIPTION)
+                && Texts.isMark(there.text()) != Texts.isMark(cell.text())) {
+            mixed = true;
+            if (Texts.isMark(cell.text())) return;
+            cells.remove(role);
+        }
         cells.merge(
                 role,
                 cell,

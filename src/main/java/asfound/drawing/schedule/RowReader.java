@@ -64,11 +64,17 @@ final class RowReader {
     private double foot() {
         double last = rows.get(rows.size() - 1).y(), pitch = pitch();
         double x = side.spine().centreX();
-        return sheet.across().between(last + 0.25 * size, last + 4.5 * pitch).stream()
+        double open = last + Math.max(0.55 * pitch, 0.8 * size);
+        double rule = sheet.across().between(last + 0.25 * size, last + 4.5 * pitch).stream()
                 .filter(r -> r.passes(x))
                 .mapToDouble(Rule::at)
                 .min()
-                .orElse(last + Math.max(0.55 * pitch, 0.8 * size));
+                .orElse(open);
+        // a rule further down than a row is the row's own only where rows are parted by rules
+        boolean ruled = rows.size() > 1
+                && sheet.across().between(rows.get(rows.size() - 2).y(), last).stream()
+                        .anyMatch(r -> r.passes(x));
+        return rule <= last + 1.25 * pitch || ruled ? rule : open;
     }
 
     /** Words of one column on one level. */

@@ -38,6 +38,14 @@ final class SheetReader {
         for (int t = 0; t < tables.size(); t++)
             for (PanelReader.Circuits circuits : read.get(t))
                 directories.add(directory(sheet, phrases, tables.get(t), headers.get(t), circuits, fallbackName));
+        for (int i = 0; i < directories.size(); i++)
+            for (int j = 0; j < i; j++)
+                if (directories.get(i).panel().equals(directories.get(j).panel()))
+                    problems.add(new Problem(
+                            directories.get(i).place(),
+                            "Two directories on this sheet were both read as '"
+                                    + directories.get(i).panel() + "'.",
+                            "Look which of them has another name."));
         for (Box box : finder.unexplained())
             problems.add(new Problem(
                     sheet.place(box),

@@ -42,6 +42,9 @@ final class TableFinder {
             if (home == null) bands.add(home = new ArrayList<>());
             home.add(s);
         }
+        for (List<Spine> band : bands)
+            if (band.stream().anyMatch(s -> s.tokens().size() > 2))
+                band.removeIf(s -> s.tokens().size() == 1);
         for (List<Spine> band : bands) band.sort(Comparator.comparingDouble(Spine::centreX));
         return bands;
     }

@@ -11,15 +11,33 @@ final class Texts {
             "[\"“”'`´″〃,\\s]+|[-–—\\s]*(?:\"|''|″|〃|ditto|do\\.?|d[°º]|same(?: as above)?|cont(?:\\.|'d|inued)?)[-–—\\s]*",
             Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern ABBREVIATED =
+            Pattern.compile(".*(?:^|\\W)(?:w|c/w|w/o|b|o|h|f)/", Pattern.CASE_INSENSITIVE);
+
     private Texts() {}
 
     /** Nothing is said: blank, or marks that only carry on a line above. */
     static boolean isDash(String text) {
-        return !text.isBlank() && DASH.matcher(text.strip()).matches();
+        return !text.isBlank() && !isWordy(text) && DASH.matcher(text.strip()).matches();
     }
 
     static boolean isDitto(String text) {
-        return !text.isBlank() && DITTO.matcher(text.strip()).matches();
+        return !text.isBlank()
+                && text.length() < 24
+                && !isPlain(text)
+                && DITTO.matcher(text.strip()).matches();
+    }
+
+    /** It begins with a letter or a digit, as no dash does. */
+    private static boolean isWordy(String text) {
+        char first = text.charAt(0);
+        return first >= '0' && first <= '9' || first != 'v' && Character.isLetter(first);
+    }
+
+    /** It begins as no word for a ditto does. */
+    private static boolean isPlain(String text) {
+        char first = text.charAt(0);
+        return isWordy(text) && "dDsScC".indexOf(first) < 0;
     }
 
     static boolean saysNothing(String text) {
@@ -40,8 +58,8 @@ final class Texts {
                 && n > 1
                 && Character.isLetterOrDigit(text.charAt(n - 2))
                 && Character.isLetterOrDigit(line.charAt(0));
-        boolean abbreviated = text.matches("(?i).*(?:^|\\W)(?:w|c/w|w/o|b|o|h|f)/");
-        return broken && !abbreviated ? text + line : text + " " + line;
+        boolean joined = broken && !ABBREVIATED.matcher(text).matches();
+        return joined ? text + line : text + " " + line;
     }
 
     static String upper(String text) {

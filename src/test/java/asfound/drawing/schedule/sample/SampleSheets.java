@@ -27,6 +27,11 @@ final class SampleSheets {
     record Drawn(SampleLayout layout, List<SamplePanel> panels) {}
 
     static Drawn draw(long seed, Path file) throws IOException {
+        return draw(seed, file, true);
+    }
+
+    /** @param lockable whether a layout that is encrypted is drawn so */
+    static Drawn draw(long seed, Path file, boolean lockable) throws IOException {
         Random random = new Random(seed * 0x9E3779B97F4A7C15L + 0x632BE59BD9B4E019L);
         SampleLayout layout = SampleLayout.random(random);
         List<SamplePanel> panels = new ArrayList<>();
@@ -39,7 +44,7 @@ final class SampleSheets {
         }
         try (PDDocument document = new PDDocument()) {
             draw(document, layout, panels, random);
-            if (layout.encrypted()) {
+            if (layout.encrypted() && lockable) {
                 StandardProtectionPolicy policy = new StandardProtectionPolicy("owner", "", new AccessPermission());
                 policy.setEncryptionKeyLength(128);
                 document.protect(policy);
@@ -68,7 +73,7 @@ final class SampleSheets {
         for (SamplePanel panel : panels) {
             // the paper is as large as the schedule needs: what is tried is the reading, not the fitting
             double[] need = measure(layout, panel, random);
-            double w = Math.max(612, need[0] + 80), h = Math.max(612, need[1] + 80);
+            double w = Math.max(612, need[0] + 80), h = Math.max(612, need[1] + (layout.titleBlock() ? 180 : 80));
             int rows = need.length > 2 ? (int) need[2] : 0;
             if (layout.continued()) {
                 int half = rows / 2;

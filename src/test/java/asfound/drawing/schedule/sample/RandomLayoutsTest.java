@@ -1,0 +1,47 @@
+package asfound.drawing.schedule.sample;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import asfound.drawing.schedule.ScheduleReader;
+import asfound.drawing.schedule.ScheduleReading;
+import asfound.recordset.Limits;
+import asfound.recordset.Settings;
+import asfound.recordset.Source;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Random panels in randomly composed layouts come back exactly, or with a word about what is in doubt. */
+class RandomLayoutsTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void a_hundred_random_sheets_are_never_read_silently_wrong() throws IOException {
+        never_silently_wrong(1, 100);
+    }
+
+    @Test
+    @Tag("long")
+    void two_thousand_random_sheets_are_never_read_silently_wrong() throws IOException {
+        never_silently_wrong(10_001, 2_000);
+    }
+
+    private void never_silently_wrong(long first, int count) throws IOException {
+        for (long seed = first; seed < first + count; seed++) {
+            SampleSheets.Drawn drawn = SampleSheets.draw(seed, folder.resolve("sheet.pdf"));
+            List<String> silent = SampleCheck.silentDifferences(drawn, read(folder.resolve("sheet.pdf")));
+            assertThat(silent).as("seed %d, %s", seed, drawn.layout()).isEmpty();
+        }
+    }
+
+    static ScheduleReading read(Path file) throws IOException {
+        Source source = new Source(file.getFileName().toString(), file, Source.Kind.PDF, Files.size(file), "");
+        return new ScheduleReader(Settings.none(), Limits.usual()).read(source);
+    }
+}
