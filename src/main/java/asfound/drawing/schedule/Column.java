@@ -22,9 +22,10 @@ record Column(double left, double right, String heading, List<String> texts, Map
         Map<Role, Double> weights = new EnumMap<>(Role.class);
         Map<Role, Double> byHeading = Headings.weigh(heading);
         long said = texts.stream().filter(t -> !Texts.saysNothing(t)).count();
+        double loads = said == 0 ? 0 : Contents.weight(Role.LOAD, texts);
         for (Role role : Role.values()) {
             double head = byHeading.getOrDefault(role, 0.0);
-            double content = said == 0 ? 0 : Contents.weight(role, texts);
+            double content = said == 0 ? 0 : role.isPhaseLoad() ? loads : Contents.weight(role, texts);
             double weight = said == 0 ? 0.85 * head : head + content;
             if (said > 0 && content < 0.25 && Contents.judges(role)) weight = 0.4 * head;
             if (weight > 0) weights.put(role, weight);

@@ -27,7 +27,7 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
                     + "|(?<word>SPN|SP&N|TPN|TP&N|DPN|SP|DP|TP|FP|4P)(?![A-Z])|(?<number>\\d+(?:\\.\\d+)?)|(?<letters>[A-Z]+)");
 
     private static final Pattern COULD_BE = Pattern.compile("\\d|^\\s*(?:SP|DP|TP|FP)", Pattern.CASE_INSENSITIVE);
-    private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d{3}\\b)");
+    private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d{3}(?!\\d))");
     private static final Pattern CURVE = Pattern.compile("\\b([BCDK])[- ]?(\\d{1,3})(?=\\s|$|[/,-]|A\\b)");
     private static final Pattern BRACKETS = Pattern.compile("[()\\[\\]]");
     private static final Pattern BARE = Pattern.compile("[(.\\s-]*[1-4][).\\s-]*");

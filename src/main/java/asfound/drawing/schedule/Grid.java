@@ -22,6 +22,7 @@ final class Grid {
     private final double top;
     private final double bottom;
     private final double size;
+    private List<Phrase> above = List.of();
     private double headTop;
     private double headFoot = Double.NEGATIVE_INFINITY;
     private double headingTop;
@@ -104,8 +105,12 @@ final class Grid {
                 .filter(p -> p.centreY() > top && p.centreY() < bottom)
                 .filter(p -> p.right() > extent[0] && p.left() < extent[1])
                 .toList();
-        for (Phrase p : phrases)
-            if (p.centreY() < top && p.right() > extent[0] && p.left() < extent[1])
+        above = phrases.stream()
+                .filter(p -> p.centreY() < top
+                        && p.centreY() >= top - 9 * size - 2 * spines.get(0).pitch())
+                .toList();
+        for (Phrase p : above)
+            if (p.right() > extent[0] && p.left() < extent[1])
                 headFoot = Math.max(headFoot, p.box().bottom());
         List<Double> cuts = cuts(body, extent[0], extent[1]);
         List<Column> columns = new ArrayList<>();
@@ -355,8 +360,7 @@ final class Grid {
     private List<Line> headingLines(double left, double right) {
         double reach = top - 9 * size - 2 * spines.get(0).pitch();
         List<Line> out = new ArrayList<>();
-        for (Phrase p : phrases) {
-            if (p.centreY() >= top || p.centreY() < reach) continue;
+        for (Phrase p : above) {
             String text = headingPiece(p, left, right);
             if (!text.isEmpty()) out.add(new Line(text, p.box().y(), p.box().bottom(), p.size()));
         }

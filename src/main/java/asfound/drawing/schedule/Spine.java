@@ -8,11 +8,8 @@ import java.util.Optional;
 
 /**
  * A column of position numbers running down: what the rows of a schedule hang on.
- *
- * @param tokens from top to bottom, at least one
- * @param heading where a heading above it says that these are positions
  */
-record Spine(List<Token> tokens, Optional<Box> heading) {
+final class Spine {
 
     /** One entry of the column. */
     record Token(PositionText text, Phrase phrase) {
@@ -22,8 +19,28 @@ record Spine(List<Token> tokens, Optional<Box> heading) {
         }
     }
 
-    Spine {
-        tokens = List.copyOf(tokens);
+    private final List<Token> tokens;
+    private final Optional<Box> heading;
+    private final double left;
+    private final double right;
+
+    /**
+     * @param tokens from top to bottom, at least one
+     * @param heading where a heading above it says that these are positions
+     */
+    Spine(List<Token> tokens, Optional<Box> heading) {
+        this.tokens = List.copyOf(tokens);
+        this.heading = heading;
+        left = tokens.stream().mapToDouble(t -> t.phrase().left()).min().orElse(0);
+        right = tokens.stream().mapToDouble(t -> t.phrase().right()).max().orElse(0);
+    }
+
+    List<Token> tokens() {
+        return tokens;
+    }
+
+    Optional<Box> heading() {
+        return heading;
     }
 
     boolean headed() {
@@ -31,11 +48,11 @@ record Spine(List<Token> tokens, Optional<Box> heading) {
     }
 
     double left() {
-        return tokens.stream().mapToDouble(t -> t.phrase().left()).min().orElse(0);
+        return left;
     }
 
     double right() {
-        return tokens.stream().mapToDouble(t -> t.phrase().right()).max().orElse(0);
+        return right;
     }
 
     double centreX() {

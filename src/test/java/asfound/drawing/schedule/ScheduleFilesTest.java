@@ -1,0 +1,227 @@
+package asfound.drawing.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import asfound.model.Directory;
+import asfound.model.Directory.Circuit;
+import asfound.model.Directory.Mains;
+import asfound.model.Directory.Use;
+import asfound.model.Place;
+import asfound.model.Problem;
+import asfound.recordset.Limits;
+import asfound.recordset.Settings;
+import asfound.recordset.Source;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
+import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
+import org.apache.pdfbox.pdmodel.font.PDType1Font;
+import org.apache.pdfbox.pdmodel.font.Standard14Fonts.FontName;
+import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whole files: what is read of them, and what is said where nothing could be. */
+class ScheduleFilesTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void a_worksheet_with_title_rows_and_joined_cells_is_read_by_its_geometry() throws IOException {
+        Path file = folder.resolve("LP-7.xlsx");
+        try (OutputStream out = Files.newOutputStream(file);
+                Workbook book = new Workbook(out, "test", "1.0")) {
+            Worksheet sheet = book.newWorksheet("Sheet1");
+            row(sheet, 0, "PANEL LP-7");
+            row(sheet, 1, "LOCATION", "Boiler room", "VOLTAGE", "208Y/120");
+            row(sheet, 2, "FED FROM", "MDP-4", "MAINS", "MLO");
+            row(sheet, 4, "DESCRIPTION", "TRIP", "P", "CKT", "CKT", "P", "TRIP", "DESCRIPTION");
+            row(sheet, 5, "Chiller pump", "40", "3", "1", "2", "1", "20", "Boiler lights");
+            row(sheet, 6, "", "", "", "3", "4", "1", "20", "Spare");
+            row(sheet, 7, "", "", "", "5", "6", "", "", "Space");
+            row(sheet, 8, "Sump pump", "20", "1", "7", "8", "1", "15", "");
+            for (int column = 0; column < 3; column++)
+                sheet.range(5, column, 7, column).merge();
+        }
+        Directory d = only(read(file, Source.Kind.WORKBOOK));
+        assertThat(d.panel()).isEqualTo("LP-7");
+        assertThat(d.header().location().or("")).isEqualTo("Boiler room");
+        assertThat(d.header().fedFrom().or("")).isEqualTo("MDP-4");
+        assertThat(d.header().mains().value()).contains(Mains.LUGS);
+        assertThat(d.circuits().stream().map(ScheduleFilesTest::inWords))
+                .containsExactly(
+                        "[1, 3, 5] 40A Chiller pump",
+                        "[2] 20A Boiler lights",
+                        "[4] 20A Spare",
+                        "[6] - Space",
+                        "[7] 20A Sump pump",
+                        "[8] 15A ");
+        assertThat(d.circuits().get(5).use()).isEqualTo(Use.LOAD);
+        assertThat(d.circuits().get(1).place()).isEqualTo(Place.row("LP-7.xlsx", "Sheet1", 6));
+        assertThat(d.problems()).isEmpty();
+    }
+
+    @Test
+    void a_list_of_several_panels_gives_a_directory_for_each() throws IOException {
+        Path file = folder.resolve("all.csv");
+        Files.writeString(
+                file,
+                "Building list\n\nPanel,Ckt,Description,Poles,Trip\nRP-1,\"1,3\",Oven,2,40\nRP-1,2,Lights,1,20\nRP-2,1,Pump,1,20\n"
+                        + "RP-2,2,Fan,1,15\nRP-2,3,Space,,\n");
+        List<Directory> read = read(file, Source.Kind.SCHEDULE_TABLE).directories();
+        assertThat(read.stream().map(Directory::panel)).containsExactly("RP-1", "RP-2");
+        assertThat(read.get(0).circuits().stream().map(ScheduleFilesTest::inWords))
+                .containsExactly("[1, 3] 40A Oven", "[2] 20A Lights");
+        assertThat(read.get(1).circuits().get(0).place()).isEqualTo(Place.row("all.csv", 6));
+    }
+
+    @Test
+    void a_page_that_is_a_picture_is_reported_with_its_number() throws IOException {
+        Path file = folder.resolve("scan.pdf");
+        try (PDDocument document = new PDDocument()) {
+            PDPage page = new PDPage();
+            document.addPage(page);
+            BufferedImage grey = new BufferedImage(60, 80, BufferedImage.TYPE_BYTE_GRAY);
+            try (PDPageContentStream out = new PDPageContentStream(document, page)) {
+                out.drawImage(LosslessFactory.createFromImage(document, grey), 0, 0, 612, 792);
+            }
+            document.save(file.toFile());
+        }
+        ScheduleReading read = read(file, Source.Kind.PDF);
+        assertThat(read.directories()).isEmpty();
+        assertThat(read.problems().stream().map(Problem::inWords))
+                .containsExactly(
+                        "scan.pdf, page 1: The page has no readable text: it is a picture. Read this page by hand, or get it with"
+                                + " its text (exported, not scanned).");
+    }
+
+    @Test
+    void a_page_of_notes_is_no_schedule() throws IOException {
+        Path file = text(
+                "NOTES",
+                "1. Test every circuit.",
+                "2. Label every panel.",
+                "3. Lock spare devices off.",
+                "4. See E-2.");
+        ScheduleReading read = read(file, Source.Kind.PDF);
+        assertThat(read.directories()).isEmpty();
+        assertThat(read.problems().stream().map(Problem::message))
+                .containsExactly("No panel schedule was recognised on this page.");
+    }
+
+    @Test
+    void a_locked_or_broken_file_says_so_and_what_to_do() throws IOException {
+        Path locked = folder.resolve("locked.pdf");
+        try (PDDocument document = new PDDocument()) {
+            document.addPage(new PDPage());
+            document.protect(new StandardProtectionPolicy("owner", "user", new AccessPermission()));
+            document.save(locked.toFile());
+        }
+        assertThat(read(locked, Source.Kind.PDF).problems().get(0).inWords())
+                .isEqualTo("locked.pdf: The PDF is locked with a password. Save a copy without a password.");
+        Path broken = Files.writeString(folder.resolve("broken.pdf"), "%PDF-1.7\nnothing");
+        assertThat(read(broken, Source.Kind.PDF).problems()).isNotEmpty();
+        assertThat(read(broken, Source.Kind.PDF).directories()).isEmpty();
+    }
+
+    @Test
+    void pages_past_a_limit_are_reported_and_not_passed_over() throws IOException {
+        Path file = folder.resolve("long.pdf");
+        try (PDDocument document = new PDDocument()) {
+            for (int i = 0; i < 12; i++) document.addPage(new PDPage());
+            document.save(file.toFile());
+        }
+        Limits usual = Limits.usual();
+        Limits few = new Limits(
+                usual.fileBytes(),
+                10,
+                usual.pageTime(),
+                usual.fileTime(),
+                usual.rows(),
+                usual.columns(),
+                usual.fieldChars(),
+                usual.expandedBytes());
+        Limits noTime = new Limits(
+                usual.fileBytes(),
+                100,
+                usual.pageTime(),
+                Duration.ZERO,
+                usual.rows(),
+                usual.columns(),
+                usual.fieldChars(),
+                usual.expandedBytes());
+        assertThat(new ScheduleReader(Settings.none(), few)
+                        .read(source(file, Source.Kind.PDF)).problems().stream().map(Problem::message))
+                .contains("Only the first 10 of 12 pages were read.");
+        assertThat(new ScheduleReader(Settings.none(), noTime)
+                        .read(source(file, Source.Kind.PDF))
+                        .problems())
+                .hasSize(12);
+    }
+
+    @Test
+    void a_device_whose_poles_stand_over_another_entry_is_read_as_drawn_and_reported() throws IOException {
+        Path file = folder.resolve("clash.csv");
+        Files.writeString(
+                file,
+                "Panel,Ckt,Description,Poles,Trip\nRP-1,1,Oven,2,40\nRP-1,2,Lights,1,20\nRP-1,3,Pump,1,20\nRP-1,4,Spare,1,20\n");
+        Directory d = only(read(file, Source.Kind.SCHEDULE_TABLE));
+        assertThat(d.circuits().stream().map(ScheduleFilesTest::inWords))
+                .containsExactly("[1, 3] 40A Oven", "[2] 20A Lights", "[3] 20A Pump", "[4] 20A Spare");
+        assertThat(d.unread()).contains(1);
+        assertThat(d.problems().stream().map(Problem::message))
+                .anyMatch(m -> m.contains("2 poles, and position 3 has an entry of its own"));
+    }
+
+    private Path text(String... lines) throws IOException {
+        Path file = folder.resolve("text.pdf");
+        try (PDDocument document = new PDDocument()) {
+            PDPage page = new PDPage();
+            document.addPage(page);
+            try (PDPageContentStream out = new PDPageContentStream(document, page)) {
+                for (int i = 0; i < lines.length; i++) {
+                    out.beginText();
+                    out.setFont(new PDType1Font(FontName.HELVETICA), 9);
+                    out.newLineAtOffset(72, 700 - 14 * i);
+                    out.showText(lines[i]);
+                    out.endText();
+                }
+            }
+            document.save(file.toFile());
+        }
+        return file;
+    }
+
+    private static void row(Worksheet sheet, int row, String... cells) {
+        for (int c = 0; c < cells.length; c++) if (!cells[c].isEmpty()) sheet.value(row, c, cells[c]);
+    }
+
+    private static String inWords(Circuit c) {
+        return c.positions() + " " + c.ratingA().value().map(a -> a + "A").orElse("-") + " "
+                + c.description().or("");
+    }
+
+    private static Directory only(ScheduleReading read) {
+        assertThat(read.directories()).as("%s", read.problems()).hasSize(1);
+        return read.directories().get(0);
+    }
+
+    private static Source source(Path file, Source.Kind kind) throws IOException {
+        return new Source(file.getFileName().toString(), file, kind, Files.size(file), "");
+    }
+
+    private static ScheduleReading read(Path file, Source.Kind kind) throws IOException {
+        return new ScheduleReader(Settings.none(), Limits.usual()).read(source(file, kind));
+    }
+}
