@@ -5,6 +5,7 @@ import asfound.model.EquipmentKind;
 import asfound.model.Observation.Relation;
 import asfound.network.DeviceRecord.Sighting;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -44,8 +45,12 @@ final class Tracer {
 
     /** Everything seen at one device, or at one equipment without naming a device; outgoing connections come first. */
     void lay(String panel, Optional<Device> device, List<Sighting> sightings) {
-        List<Set<Draft>> meant = new ArrayList<>();
-        for (Sighting s : sightings) meant.add(isConnection(s) ? meantBy(panel, device, s) : Set.of());
+        List<Set<Draft>> meant = new ArrayList<>(Collections.nCopies(sightings.size(), Set.of()));
+        // what the device feeds comes first, whatever the order of the rows
+        for (Relation r : List.of(Relation.FEEDS, Relation.FED_BY))
+            for (int i = 0; i < sightings.size(); i++)
+                if (sightings.get(i).observation().relation() == r)
+                    meant.set(i, meantBy(panel, device, sightings.get(i)));
         if (device.isEmpty()) return;
         List<Draft> here = List.copyOf(byDevice.getOrDefault(device.get(), List.of()));
         for (int i = 0; i < sightings.size(); i++) {
@@ -57,11 +62,6 @@ final class Tracer {
                 speakAgainst(d, s, panel);
             }
         }
-    }
-
-    private static boolean isConnection(Sighting s) {
-        Relation r = s.observation().relation();
-        return r == Relation.FEEDS || r == Relation.FED_BY;
     }
 
     private void speakAgainst(Draft d, Sighting s, String panel) {
@@ -111,7 +111,8 @@ final class Tracer {
                         .filter(d -> d.devices.isEmpty())
                         .toList();
         for (Draft d : candidates) {
-            if (d.joins(panel, other) || d.joins(other, panel)) meant.add(d);
+            boolean own = d.drawn || d.devices.size() == 1;
+            if ((own && d.joins(panel, other)) || (d.drawn && d.joins(other, panel))) meant.add(d);
             else if (d.from.equals(panel) && d.drawn) {
                 List<Draft> way = beyond(d, other);
                 if (!way.isEmpty()) meant.add(d);
