@@ -4,7 +4,6 @@ import asfound.audit.Audit;
 import asfound.audit.Audits;
 import asfound.finding.Accepted;
 import asfound.finding.Severity;
-import asfound.recordset.Limits;
 import asfound.recordset.RecordSet;
 import asfound.recordset.RecordSets;
 import asfound.report.Reports;
@@ -18,6 +17,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -38,6 +38,9 @@ final class AuditCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    @Mixin
+    private LimitsOption limits;
+
     @Parameters(paramLabel = "<record set>", description = "the folder with drawings/, one-line/ and survey/")
     private Path folder;
 
@@ -56,10 +59,10 @@ final class AuditCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         try (Progress progress = Progress.on(spec.commandLine().getErr())) {
-            RecordSet set = RecordSets.open(folder, Limits.usual());
+            RecordSet set = RecordSets.open(folder, limits.limits());
             Path report = out != null ? out : Path.of("reports", set.name());
             OutputFolder output = OutputFolder.at(report, folder);
-            Audit audit = Audits.of(set, Limits.usual(), progress::at);
+            Audit audit = Audits.of(set, limits.limits(), progress::at);
             List<String> notes = new ArrayList<>();
             OutputFolder.Written written =
                     output.write(stage -> notes.addAll(Reports.write(audit, stage, progress::at)));

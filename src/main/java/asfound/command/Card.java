@@ -2,7 +2,6 @@ package asfound.command;
 
 import asfound.audit.Audit;
 import asfound.audit.Audits;
-import asfound.recordset.Limits;
 import asfound.recordset.NothingToDoException;
 import asfound.recordset.RecordSets;
 import asfound.report.folder.FileNames;
@@ -15,6 +14,7 @@ import java.nio.file.Path;
 import java.util.NoSuchElementException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -24,8 +24,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "card",
         description = {
-            "Writes a corrected circuit directory for a panel's door, as a PDF: what was",
-            "traced, what is only drawn and what is in doubt, where the supply originates,",
+            "Writes a corrected circuit directory for a panel's door, as a PDF.",
+            "It tells what was traced, only drawn or in doubt, where the supply originates,",
             "date and source; on the back the evidence."
         },
         mixinStandardHelpOptions = true,
@@ -35,6 +35,9 @@ final class Card implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
+    @Mixin
+    private LimitsOption limits;
 
     @Parameters(
             index = "0",
@@ -55,7 +58,7 @@ final class Card implements Callable<Integer> {
     public Integer call() throws Exception {
         Audit audit;
         try (Progress progress = Progress.on(spec.commandLine().getErr())) {
-            audit = Audits.of(RecordSets.open(folder, Limits.usual()), Limits.usual(), progress::at);
+            audit = Audits.of(RecordSets.open(folder, limits.limits()), limits.limits(), progress::at);
         }
         ByteArrayOutputStream card = new ByteArrayOutputStream();
         try {

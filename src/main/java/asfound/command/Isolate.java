@@ -6,7 +6,6 @@ import asfound.isolation.Verdict;
 import asfound.model.EquipmentKind;
 import asfound.network.Equipment;
 import asfound.network.Network;
-import asfound.recordset.Limits;
 import asfound.recordset.NothingToDoException;
 import asfound.recordset.RecordSets;
 import asfound.report.pdf.IsolationSheet;
@@ -19,6 +18,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -28,8 +28,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "isolate",
         description = {
-            "Shows the drawn and the found isolation points of one equipment, the verdict on them,",
-            "the evidence and the cautions. A work aid: no procedure and no permit."
+            "Shows one equipment's isolation points, drawn and found, and the verdict.",
+            "With the evidence and the cautions. A work aid: no procedure and no permit."
         },
         mixinStandardHelpOptions = true,
         footerHeading = "%nExample:%n",
@@ -40,6 +40,9 @@ final class Isolate implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
+    @Mixin
+    private LimitsOption limits;
 
     @Parameters(
             index = "0",
@@ -74,7 +77,7 @@ final class Isolate implements Callable<Integer> {
 
     private Audit audit() throws NothingToDoException {
         try (Progress progress = Progress.on(spec.commandLine().getErr())) {
-            return Audits.of(RecordSets.open(folder, Limits.usual()), Limits.usual(), progress::at);
+            return Audits.of(RecordSets.open(folder, limits.limits()), limits.limits(), progress::at);
         }
     }
 

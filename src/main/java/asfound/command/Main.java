@@ -31,8 +31,9 @@ import picocli.CommandLine.Spec;
             "  asfound read drawings/LP-2A.pdf --format json",
             "  asfound isolate fixtures/kestrel-wharf LP-2A",
             "",
-            "'agrees' means that paper and survey agree, never that equipment is dead: test for absence of voltage",
-            "with a proven tester. Qualified persons only; local codes and licensed practice decide."
+            "'agrees' means that paper and survey agree, never that equipment is dead:",
+            "test for absence of voltage with a proven tester. Qualified persons only;",
+            "local codes and licensed practice decide."
         })
 public final class Main implements Runnable {
 

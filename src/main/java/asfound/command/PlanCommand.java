@@ -2,7 +2,6 @@ package asfound.command;
 
 import asfound.audit.Audit;
 import asfound.audit.Audits;
-import asfound.recordset.Limits;
 import asfound.recordset.NothingToDoException;
 import asfound.recordset.RecordSets;
 import asfound.report.pdf.SurveySheet;
@@ -12,6 +11,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -28,6 +28,9 @@ final class PlanCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
+    @Mixin
+    private LimitsOption limits;
 
     @Parameters(paramLabel = "<record set>", description = "the folder with drawings/, one-line/ and survey/")
     private Path folder;
@@ -52,7 +55,7 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         if (limit < 1) throw new NothingToDoException("--limit is " + limit + "; it must be 1 or more.");
         try (Progress progress = Progress.on(spec.commandLine().getErr())) {
-            Audit audit = Audits.of(RecordSets.open(folder, Limits.usual()), Limits.usual(), progress::at);
+            Audit audit = Audits.of(RecordSets.open(folder, limits.limits()), limits.limits(), progress::at);
             if (csv != null) NewFile.write(csv, out -> SurveySheet.writeCsv(audit, limit, out));
             if (pdf != null) NewFile.write(pdf, out -> SurveySheet.writePdf(audit, limit, out));
             progress.close();

@@ -5,7 +5,6 @@ import asfound.drawing.schedule.ScheduleReading;
 import asfound.model.Directory;
 import asfound.model.Place;
 import asfound.model.Problem;
-import asfound.recordset.Limits;
 import asfound.recordset.NothingToDoException;
 import asfound.recordset.RecordSets;
 import asfound.recordset.Settings;
@@ -24,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -46,6 +46,9 @@ final class ReadCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    @Mixin
+    private LimitsOption limits;
+
     @Parameters(paramLabel = "<file>", arity = "1..*", description = "drawings: PDF, .xlsx or CSV")
     private List<Path> files;
 
@@ -66,12 +69,12 @@ final class ReadCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         List<Directory> directories = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
-        ScheduleReader reader = new ScheduleReader(Settings.none(), Limits.usual());
+        ScheduleReader reader = new ScheduleReader(Settings.none(), limits.limits());
         int opened = 0;
         for (Path file : files) {
             List<Problem> own = new ArrayList<>();
             try {
-                Source source = RecordSets.single(file, Limits.usual(), own);
+                Source source = RecordSets.single(file, limits.limits(), own);
                 opened++;
                 ScheduleReading read = read(reader, source, own);
                 directories.addAll(read.directories());

@@ -23,8 +23,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "since",
         description = {
-            "Compares two audits: what was corrected, what is new, what remains, by drawing;",
-            "which verdicts changed, and who relies on what changed."
+            "Compares two audits: what was corrected, what is new, what remains.",
+            "By drawing; with the verdicts that changed, and who relies on what changed."
         },
         mixinStandardHelpOptions = true,
         footerHeading = "%nExample:%n",
