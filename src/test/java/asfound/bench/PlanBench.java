@@ -1,0 +1,43 @@
+package asfound.bench;
+
+import asfound.isolation.Isolation;
+import asfound.isolation.Verdict;
+import asfound.network.Network;
+import asfound.network.Networks;
+import asfound.sample.Building;
+import asfound.sample.RandomBuilding;
+import asfound.trust.Coverages;
+import asfound.trust.Plans;
+import java.util.List;
+import java.util.Locale;
+
+/** How long coverage and plan take for a large building, three devices in ten of which were traced. */
+public final class PlanBench {
+
+    private PlanBench() {}
+
+    /** {@code PlanBench [panels]}; 10,000 where none are given. */
+    public static void main(String[] args) {
+        int panels = args.length > 0 ? Integer.parseInt(args[0]) : 10_000;
+        Building building = RandomBuilding.withEveryKind(1, panels, 0.3).building();
+        Network network = Networks.build(building.drawings(), building.survey(), building.settings());
+        List<Verdict> verdicts = Isolation.verdicts(network);
+        System.out.printf(
+                Locale.ROOT,
+                "%d panels, %d devices, %d rows of survey%n",
+                panels,
+                network.devices().size(),
+                building.survey().size());
+        long start = System.nanoTime();
+        Coverages.of(network, building.settings());
+        long covered = System.nanoTime();
+        int traces = Plans.of(network, verdicts, List.of(), building.settings()).size();
+        long planned = System.nanoTime();
+        System.out.printf(
+                Locale.ROOT,
+                "coverage %.1f s, plan of %d traces %.1f s%n",
+                (covered - start) / 1e9,
+                traces,
+                (planned - covered) / 1e9);
+    }
+}
