@@ -22,12 +22,21 @@ final class Grid {
     private final double top;
     private final double bottom;
     private final double size;
+    private final double leftEdge;
+    private final double rightEdge;
     private List<Phrase> above = List.of();
     private double headTop;
     private double headFoot = Double.NEGATIVE_INFINITY;
     private double headingTop;
 
     Grid(Sheet sheet, List<Phrase> phrases, List<Spine> spines) {
+        this(sheet, phrases, spines, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    }
+
+    /** A grid that keeps between two edges, where a neighbouring table begins. */
+    Grid(Sheet sheet, List<Phrase> phrases, List<Spine> spines, double leftEdge, double rightEdge) {
+        this.leftEdge = leftEdge;
+        this.rightEdge = rightEdge;
         this.sheet = sheet;
         this.phrases = phrases;
         this.spines = spines;
@@ -101,6 +110,8 @@ final class Grid {
     /** The columns from left to right. */
     List<Column> columns() {
         double[] extent = extent();
+        extent[0] = Math.max(extent[0], leftEdge);
+        extent[1] = Math.min(extent[1], rightEdge);
         List<Phrase> body = phrases.stream()
                 .filter(p -> p.centreY() > top && p.centreY() < bottom)
                 .filter(p -> p.right() > extent[0] && p.left() < extent[1])

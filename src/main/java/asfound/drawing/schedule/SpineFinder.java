@@ -131,6 +131,10 @@ final class SpineFinder {
         double least = spine.headed() ? 0.5 : 0.7;
         if (spine.rising() < least || spine.regular() < least - 0.1) return Optional.empty();
         if (spine.headed()) return Optional.of(spine);
+        // a column headed 'pole' that rises from row to row holds positions
+        boolean poles = !above.isEmpty() && Headings.weight(above.get(0).text(), Role.POSITION) > 0;
+        if (poles && run.size() >= UNHEADED_ROWS && spine.regular() > 0.75)
+            return Optional.of(new Spine(run, Optional.of(above.get(0).box())));
         boolean otherwise = !above.isEmpty()
                 && Headings.weigh(above.get(0).text()).entrySet().stream()
                         .anyMatch(e -> e.getKey() != Role.PANEL && e.getValue() >= 0.8);

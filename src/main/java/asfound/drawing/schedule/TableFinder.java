@@ -96,9 +96,29 @@ final class TableFinder {
             List<Side> panel = new ArrayList<>(List.of(sides.get(i)));
             while (i + panel.size() < sides.size() && belongs(panel, sides.get(i + panel.size())))
                 panel.add(sides.get(i + panel.size()));
-            tables.add(table(panel, grid));
-            i += panel.size();
+            int end = i + panel.size();
+            double left = i == 0 ? Double.NEGATIVE_INFINITY : sides.get(i - 1).right();
+            double right = end == sides.size()
+                    ? Double.POSITIVE_INFINITY
+                    : sides.get(end).left();
+            if (panel.size() == sides.size()) add(panel, grid);
+            else closer(panel, grid, left, right);
+            i = end;
         }
+    }
+
+    /** Looks once more at one of several panels side by side: by all its own rows, and not by those of the shortest. */
+    private void closer(List<Side> panel, Grid band, double left, double right) {
+        List<Spine> spines = panel.stream().map(Side::spine).toList();
+        Grid own = new Grid(sheet, phrases, spines, left, right);
+        List<Side> sides = Sides.of(spines, own.columns());
+        if (sides.stream().allMatch(TableFinder::isSide)) add(sides, own);
+        else add(panel, band);
+    }
+
+    private void add(List<Side> panel, Grid grid) {
+        List<Side> shared = panel.size() == 2 ? SharedLoads.split(panel.get(0), panel.get(1)) : panel;
+        tables.add(table(shared, grid));
     }
 
     private static boolean belongs(List<Side> panel, Side next) {

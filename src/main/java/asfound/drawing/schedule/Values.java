@@ -75,6 +75,7 @@ final class Values {
 
     static String name(String text) {
         return text.strip()
+                .replaceFirst("(?i)^(?:panel(?:board)?|pnl\\.?|distribution board)\\s+(?=\\S)", "")
                 .replaceAll("(?i)\\s*\\(?\\s*\\b(?:continued|cont'?d|cont\\.?)\\b\\s*\\.?\\)?$", "")
                 .replaceAll("^[\"'“”‘’(\\[]+|[\"'“”‘’)\\],;:]+$", "")
                 .strip();

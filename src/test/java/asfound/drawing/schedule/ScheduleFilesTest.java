@@ -184,6 +184,37 @@ class ScheduleFilesTest {
                 .anyMatch(m -> m.contains("2 poles, and position 3 has an entry of its own"));
     }
 
+    @Test
+    void load_columns_in_the_middle_are_shared_out_to_both_sides() throws IOException {
+        Path file = folder.resolve("middle.csv");
+        Files.writeString(
+                file,
+                "PANEL: P1\nCKT,DESCRIPTION,TRIP,POLES,A,,B,,C,,POLES,TRIP,DESCRIPTION,CKT\n"
+                        + "1,Lights,20,1,510,640,,,,,1,20,Recept,2\n3,Pump,30,3,,,810,720,,,1,20,Fan,4\n"
+                        + "5,,,,,,,,810,430,1,20,Heater,6\n7,,,,810,310,,,,,1,15,Door,8\n");
+        Directory d = only(read(file, Source.Kind.SCHEDULE_TABLE));
+        assertThat(d.circuits().stream()
+                        .map(c -> c.positions() + " " + c.totalVA().or(0.0)))
+                .containsExactly("[1] 510.0", "[2] 640.0", "[3, 5, 7] 2430.0", "[4] 720.0", "[6] 430.0", "[8] 310.0");
+    }
+
+    @Test
+    void a_board_with_ways_and_phases_is_counted_across_its_ways() throws IOException {
+        Path file = folder.resolve("board.csv");
+        Files.writeString(
+                file,
+                "Distribution board,DB-2\nWay,Type,Rating (A),Description\n1L1,B,16,Sockets\n1L2,C,10,Lights\n1L3,B,32,Cooker\n"
+                        + "2L1/L2/L3,D,40,Lift\n3L1,,,Spare\n");
+        Directory d = only(read(file, Source.Kind.SCHEDULE_TABLE));
+        assertThat(d.circuits().stream().map(c -> c.label() + " " + inWords(c)))
+                .containsExactly(
+                        "1L1 [1] 16A Sockets",
+                        "1L2 [2] 10A Lights",
+                        "1L3 [3] 32A Cooker",
+                        "2L1/L2/L3 [4, 5, 6] 40A Lift",
+                        "3L1 [7] - Spare");
+    }
+
     private Path text(String... lines) throws IOException {
         Path file = folder.resolve("text.pdf");
         try (PDDocument document = new PDDocument()) {

@@ -1,0 +1,60 @@
+package asfound.drawing.schedule;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Load columns in the middle of a panel that serve both sides: under each phase stand two columns, the left one with the
+ * loads of the left side and the right one with those of the right side.
+ */
+final class SharedLoads {
+
+    private static final Role[] PHASES = {Role.LOAD_A, Role.LOAD_B, Role.LOAD_C};
+
+    private SharedLoads() {}
+
+    /** The sides with their loads shared out; as they were where the middle has no such columns. */
+    static List<Side> split(Side left, Side right) {
+        List<Column> all = new ArrayList<>(left.columns());
+        all.addAll(right.columns());
+        int cut = left.columns().size();
+        int from = cut, to = cut;
+        while (from > 0 && isLoad(all.get(from - 1), left.spine().centreX())) from--;
+        while (to < all.size() && isLoad(all.get(to), left.spine().centreX())) to++;
+        int columns = to - from;
+        boolean balanced = cut - from == to - cut;
+        if (columns != 4 && columns != 6 || balanced && isMirrored(all.subList(from, to))) return List.of(left, right);
+        Map<Role, Column> ofLeft = without(left), ofRight = without(right);
+        for (int k = 0; k < columns / 2; k++) {
+            ofLeft.put(PHASES[k], all.get(from + 2 * k));
+            ofRight.put(PHASES[k], all.get(from + 2 * k + 1));
+        }
+        return List.of(
+                new Side(left.spine(), left.columns(), ofLeft, left.quality()),
+                new Side(right.spine(), right.columns(), ofRight, right.quality()));
+    }
+
+    private static Map<Role, Column> without(Side side) {
+        Map<Role, Column> out = new EnumMap<>(Role.class);
+        side.roles().forEach((role, column) -> {
+            if (!role.isLoad()) out.put(role, column);
+        });
+        return out;
+    }
+
+    private static boolean isLoad(Column c, double spine) {
+        if (c.holds(spine)) return false;
+        boolean headed = Headings.weigh(c.heading()).keySet().stream().anyMatch(Role::isPhaseLoad);
+        return headed || c.heading().isEmpty() && !c.isBlank() && Contents.weight(Role.LOAD, c.texts()) > 0.3;
+    }
+
+    /** Each side has its own three: A B C on the left, and A B C or C B A on the right. */
+    private static boolean isMirrored(List<Column> columns) {
+        long headed = columns.stream()
+                .filter(c -> Headings.weigh(c.heading()).keySet().stream().anyMatch(Role::isPhaseLoad))
+                .count();
+        return headed > columns.size() / 2 + 1;
+    }
+}
