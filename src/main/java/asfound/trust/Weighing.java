@@ -2,6 +2,7 @@ package asfound.trust;
 
 import asfound.finding.Finding;
 import asfound.isolation.Verdict;
+import asfound.model.Directory;
 import asfound.network.Connection;
 import asfound.network.Device;
 import asfound.network.DeviceRecord;
@@ -11,11 +12,14 @@ import asfound.network.Network;
 import asfound.network.Standing;
 import asfound.trust.Candidate.Band;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -27,11 +31,14 @@ final class Weighing {
     private final Network network;
     private final Candidates candidates;
     private final Entries entries;
+    /** To be asked, never walked: its order is another in each run. */
+    private final Set<DeviceRecord> wrongEntries = Collections.newSetFromMap(new IdentityHashMap<>());
 
     Weighing(Network network, Candidates candidates, Entries entries) {
         this.network = network;
         this.candidates = candidates;
         this.entries = entries;
+        for (DeviceRecord record : network.devices()) if (entries.isWrong(record)) wrongEntries.add(record);
     }
 
     void weigh(List<Verdict> verdicts, List<Finding> findings) {
@@ -127,7 +134,7 @@ final class Weighing {
         for (Candidate c : candidates.all())
             inPanel.computeIfAbsent(c.device.in(), p -> new ArrayList<>()).add(c);
         for (DeviceRecord wrong : network.devices()) {
-            if (!entries.isWrong(wrong)) continue;
+            if (!wrongEntries.contains(wrong)) continue;
             Device there = wrong.device();
             for (Candidate c : inPanel.getOrDefault(there.in(), List.of())) {
                 DeviceRecord record = candidates.record(c.device).orElse(null);
@@ -146,10 +153,16 @@ final class Weighing {
         }
     }
 
+    private static OptionalInt position(Device device) {
+        String key = device.key();
+        boolean number = !key.isEmpty() && key.length() <= 3 && key.chars().allMatch(Character::isDigit);
+        return number ? OptionalInt.of(Integer.parseInt(key)) : OptionalInt.empty();
+    }
+
     /** Next to each other on one side of a panel. */
     private static boolean areNeighbours(Device a, Device b) {
-        if (!a.key().matches("\\d{1,3}") || !b.key().matches("\\d{1,3}")) return false;
-        return Math.abs(Integer.parseInt(a.key()) - Integer.parseInt(b.key())) == 2;
+        OptionalInt here = position(a), there = position(b);
+        return here.isPresent() && there.isPresent() && Math.abs(here.getAsInt() - there.getAsInt()) == 2;
     }
 
     /** An undrawn feed is likeliest where feeders are, and most of all where an equipment's supply went missing. */
@@ -172,6 +185,11 @@ final class Weighing {
                         Band.MAY_HIDE_A_FEED,
                         1000.0 * lost.size(),
                         "What feeds " + String.join(", ", lost) + " was not found: it may be here.");
+            if (candidates.record(c.device).filter(Weighing::isSpare).isPresent())
+                c.because(
+                        Band.MAY_HIDE_A_FEED,
+                        1,
+                        "Drawn as a spare: a feed or a source that is not drawn is likeliest on one.");
             int fed = feeders.getOrDefault(c.device.in(), 0);
             if (fed >= 2)
                 c.because(
@@ -182,12 +200,16 @@ final class Weighing {
         }
     }
 
+    private static boolean isSpare(DeviceRecord record) {
+        return record.showings().stream().anyMatch(s -> s.use() == Directory.Use.SPARE);
+    }
+
     private void byPanels() {
         Map<String, int[]> tracedAndWrong = new HashMap<>();
         for (DeviceRecord record : network.devices()) {
             int[] its = tracedAndWrong.computeIfAbsent(record.device().in(), p -> new int[2]);
             if (Entries.isTraced(record)) its[0]++;
-            if (entries.isWrong(record)) its[1]++;
+            if (wrongEntries.contains(record)) its[1]++;
         }
         Map<String, Integer> perPanel = new HashMap<>();
         for (Candidate c : candidates.all()) {
