@@ -3,6 +3,7 @@ package asfound.audit;
 import asfound.drawing.Drawings;
 import asfound.finding.Accepted;
 import asfound.finding.Finding;
+import asfound.finding.Unclear;
 import asfound.isolation.DrawingVerdict;
 import asfound.isolation.Verdict;
 import asfound.model.Observation;
@@ -25,6 +26,7 @@ import java.util.List;
  * @param drawingVerdicts one for each drawing, in order of file
  * @param findings worst first, then in natural order of equipment and device
  * @param accepted findings that the user accepted, with who, when and why
+ * @param unclear devices where a person must say whether drawn and found mean one thing
  * @param coverage how much was traced
  * @param plan what to trace next, most useful first
  */
@@ -38,6 +40,7 @@ public record Audit(
         List<DrawingVerdict> drawingVerdicts,
         List<Finding> findings,
         List<Accepted> accepted,
+        List<Unclear> unclear,
         Coverage coverage,
         List<Trace> plan) {
 
@@ -48,6 +51,7 @@ public record Audit(
         drawingVerdicts = List.copyOf(drawingVerdicts);
         findings = List.copyOf(findings);
         accepted = List.copyOf(accepted);
+        unclear = List.copyOf(unclear);
         plan = List.copyOf(plan);
     }
 

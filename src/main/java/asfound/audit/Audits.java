@@ -43,7 +43,8 @@ public final class Audits {
         stages.at("isolation points", 0, 0);
         List<Verdict> verdicts = Isolation.verdicts(network);
         stages.at("findings", 0, 0);
-        Acceptances.Parted parted = acceptances(set).part(Findings.of(drawings, survey, network, verdicts, settings));
+        Findings.Told told = Findings.of(drawings, survey, network, verdicts, settings);
+        Acceptances.Parted parted = acceptances(set).part(told.findings());
         List<Finding> findings = parted.open();
         stages.at("what to trace next", 0, 0);
         List<Problem> problems = new ArrayList<>(read.lacking());
@@ -59,6 +60,7 @@ public final class Audits {
                 Isolation.drawingVerdicts(network, verdicts),
                 findings,
                 parted.accepted(),
+                told.unclear(),
                 Coverages.of(network, settings),
                 Plans.of(network, verdicts, findings, settings));
     }

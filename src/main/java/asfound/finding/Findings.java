@@ -13,10 +13,25 @@ public final class Findings {
 
     private Findings() {}
 
-    /** The findings, worst first, then in natural order of equipment and device. */
-    public static List<Finding> of(
+    /**
+     * What came of comparing.
+     *
+     * @param findings worst first, then in natural order of equipment and device
+     * @param unclear devices where a person must say whether the two texts mean one thing; no alarm is raised on them
+     */
+    public record Told(List<Finding> findings, List<Unclear> unclear) {
+
+        public Told {
+            findings = List.copyOf(findings);
+            unclear = List.copyOf(unclear);
+        }
+    }
+
+    /** Compares paper and building throughout. */
+    public static Told of(
             Drawings drawings, List<Observation> survey, Network network, List<Verdict> verdicts, Settings settings) {
         Facts facts = Facts.of(drawings, survey, network, verdicts, settings);
+        List<Unclear> unclear = facts.unclear();
         List<Finding> findings = new ArrayList<>();
         for (Rule rule : Rules.all()) {
             List<? extends Finding> found = rule.finder().find(facts);
@@ -24,12 +39,6 @@ public final class Findings {
             facts = facts.explainedBy(found);
         }
         findings.sort(Finding.WORST_FIRST);
-        return List.copyOf(findings);
-    }
-
-    /** Devices where a person must say whether the two texts mean one thing. No alarm is raised on them. */
-    public static List<Unclear> unclear(
-            Drawings drawings, List<Observation> survey, Network network, List<Verdict> verdicts, Settings settings) {
-        return Facts.of(drawings, survey, network, verdicts, settings).unclear();
+        return new Told(findings, unclear);
     }
 }

@@ -2,6 +2,7 @@ package asfound.report;
 
 import asfound.audit.Audit;
 import asfound.finding.Accepted;
+import asfound.finding.Unclear;
 import asfound.isolation.DrawingVerdict;
 import asfound.isolation.Verdict;
 import asfound.model.Observation;
@@ -67,6 +68,7 @@ public final class AuditJson {
             json.writeEndObject();
         });
         objects("accepted", audit.accepted(), this::accepted);
+        objects("unclear", audit.unclear(), this::unclear);
         objects("isolation", audit.verdicts(), this::verdict);
         objects("drawings", audit.drawingVerdicts(), this::drawing);
         coverage(audit.coverage());
@@ -170,6 +172,20 @@ public final class AuditJson {
         json.writeStringField("reason", accepted.reason());
         json.writeStringField("by", accepted.by());
         json.writeStringField("date", accepted.date().toString());
+        json.writeEndObject();
+    }
+
+    private void unclear(Unclear u) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("equipment", u.device().in());
+        json.writeStringField("circuit", u.device().key());
+        json.writeStringField("drawn", u.drawn());
+        json.writeStringField("found", u.found());
+        FindingJson.places(json, "drawings", u.drawings());
+        FindingJson.places(
+                json,
+                "evidence",
+                u.evidence().stream().map(o -> (Place) o.place()).toList());
         json.writeEndObject();
     }
 

@@ -57,7 +57,8 @@ public final class FindingsBenchmark {
         Duration before = cpu();
         Network network = Networks.build(drawings, survey, Settings.none());
         Duration joined = Duration.between(start, Instant.now());
-        List<Finding> findings = Findings.of(drawings, survey, network, List.of(), Settings.none());
+        List<Finding> findings = Findings.of(drawings, survey, network, List.of(), Settings.none())
+                .findings();
         Duration all = Duration.between(start, Instant.now());
         System.out.printf(
                 "%,d rows, %,d panels: network %.1f s, findings %.1f s (processor %.1f s), %,d findings, %,d MB%n",

@@ -191,7 +191,8 @@ public final class PlanSimulation {
             this.building = building;
             network = Networks.build(building.drawings(), building.survey(), building.settings());
             verdicts = Isolation.verdicts(network);
-            findings = Findings.of(building.drawings(), building.survey(), network, verdicts, building.settings());
+            findings = Findings.of(building.drawings(), building.survey(), network, verdicts, building.settings())
+                    .findings();
             standing = verdicts.stream().collect(Collectors.toMap(Verdict::equipment, Verdict::standing));
             inDanger = findings.stream()
                     .filter(f -> f.severity() == Severity.DANGER)

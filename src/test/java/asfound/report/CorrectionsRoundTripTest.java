@@ -54,7 +54,8 @@ class CorrectionsRoundTripTest {
         Drawings corrected = Drafter.worksThrough(audit);
         Network network = Networks.build(corrected, audit.survey(), settings);
         List<Verdict> verdicts = Isolation.verdicts(network);
-        List<Finding> left = Findings.of(corrected, audit.survey(), network, verdicts, settings);
+        List<Finding> left = Findings.of(corrected, audit.survey(), network, verdicts, settings)
+                .findings();
         assertThat(audit.findings()).hasSizeGreaterThan(10);
         assertThat(unexplained(left, audit.findings(), network)).isEmpty();
     }

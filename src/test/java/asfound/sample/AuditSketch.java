@@ -313,6 +313,7 @@ public final class AuditSketch {
                 drawings,
                 findings,
                 accepted,
+                List.of(),
                 coverage(),
                 plan);
     }

@@ -42,13 +42,16 @@ public record Building(Drawings drawings, List<Observation> survey, Settings set
     }
 
     public List<Finding> findings() {
-        Network network = network();
-        return Findings.of(drawings, survey, network, Isolation.verdicts(network), settings);
+        return told().findings();
     }
 
     public List<Unclear> unclear() {
+        return told().unclear();
+    }
+
+    private Findings.Told told() {
         Network network = network();
-        return Findings.unclear(drawings, survey, network, Isolation.verdicts(network), settings);
+        return Findings.of(drawings, survey, network, Isolation.verdicts(network), settings);
     }
 
     public Building with(Drawings corrected) {

@@ -181,6 +181,7 @@ public final class MadeAudit {
                 drawings,
                 findings,
                 accepted,
+                List.of(),
                 coverage,
                 plan);
     }

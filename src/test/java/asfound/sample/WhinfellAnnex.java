@@ -236,6 +236,7 @@ public final class WhinfellAnnex {
                                 "LP-EM is unproven: its supply was not traced."))),
                 findings,
                 List.of(),
+                List.of(),
                 new Coverage(
                         new Coverage.Share("", 102, 8, 6, OptionalDouble.empty()),
                         List.of(),

@@ -316,6 +316,7 @@ class RedlineSafetyTest {
                 audit.drawingVerdicts(),
                 audit.findings(),
                 audit.accepted(),
+                audit.unclear(),
                 audit.coverage(),
                 audit.plan());
         assertThat(Redlines.of(many))
