@@ -67,7 +67,8 @@ final class Values {
 
     /** A panel's name: no word of the sheet's own language, and not too long. */
     static boolean isName(String text) {
-        String t = text.strip();
+        String t = name(text);
+        if (Headings.weight(t, Role.POSITION) >= 0.8 || Headings.weight(t, Role.DESCRIPTION) >= 0.9) return false;
         if (t.length() > 32 || t.isEmpty() || NOTHING.matcher(t).matches()) return false;
         return !t.matches(
                 "(?i).*\\b(schedules?|directory|directories|details?|diagram|legend|notes?|data|location|voltage|volts|designation|information|type|name|total|totals|connected|load|loads|phase|rating|mounting|fed|from|continued|cover|door|size|sheet|per|shall|only)\\b.*");
