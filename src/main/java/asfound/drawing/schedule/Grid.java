@@ -4,7 +4,6 @@ import asfound.drawing.page.Rule;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -24,10 +23,8 @@ final class Grid {
     private final double size;
     private final double leftEdge;
     private final double rightEdge;
-    private List<Phrase> above = List.of();
     private double headTop;
-    private double headFoot = Double.NEGATIVE_INFINITY;
-    private double headingTop;
+    private ColumnHeadings headings;
 
     Grid(Sheet sheet, List<Phrase> phrases, List<Spine> spines) {
         this(sheet, phrases, spines, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
@@ -116,20 +113,14 @@ final class Grid {
                 .filter(p -> p.centreY() > top && p.centreY() < bottom)
                 .filter(p -> p.right() > extent[0] && p.left() < extent[1])
                 .toList();
-        above = phrases.stream()
-                .filter(p -> p.centreY() < top
-                        && p.centreY() >= top - 9 * size - 2 * spines.get(0).pitch())
-                .toList();
-        for (Phrase p : above)
-            if (p.right() > extent[0] && p.left() < extent[1])
-                headFoot = Math.max(headFoot, p.box().bottom());
+        headings = new ColumnHeadings(sheet, phrases, top, size, spines.get(0).pitch(), extent);
         List<Double> cuts = cuts(body, extent[0], extent[1]);
         List<Column> columns = new ArrayList<>();
         for (int i = 1; i < cuts.size(); i++) {
             double left = cuts.get(i - 1), right = cuts.get(i);
             List<String> texts = texts(body, left, right);
-            String heading = heading(left, right);
-            headTop = Math.min(headTop, headingTop);
+            String heading = headings.of(left, right);
+            headTop = Math.min(headTop, headings.lastTop());
             Column column = Column.of(left, right, heading, texts);
             if (!texts.isEmpty() && isBeside(column, body) || !heading.isEmpty() && texts.isEmpty())
                 columns.add(column);
@@ -309,7 +300,7 @@ final class Grid {
         while (i < cuts.size()) {
             double left = cuts.get(i - 1), right = cuts.get(i);
             boolean weak = texts(body, left, right).size() < 2
-                    && heading(left, right).isEmpty()
+                    && headings.of(left, right).isEmpty()
                     && spines.stream().noneMatch(s -> s.centreX() > left && s.centreX() < right);
             boolean openLeft = i - 1 > 0 && !ruled.contains(left),
                     openRight = i < cuts.size() - 1 && !ruled.contains(right);
@@ -330,7 +321,7 @@ final class Grid {
     }
 
     /** The words of a phrase whose middles lie between two edges. */
-    private static String piece(Phrase p, double left, double right) {
+    static String piece(Phrase p, double left, double right) {
         if (p.left() >= left && p.right() <= right) return p.text();
         if (p.right() < left || p.left() > right) return "";
         StringBuilder out = new StringBuilder();
@@ -338,82 +329,5 @@ final class Grid {
             if (w.centreX() >= left && w.centreX() < right)
                 out.append(out.isEmpty() ? "" : " ").append(w.text());
         return out.toString();
-    }
-
-    /** The words above a column that best name what it holds: one line, or several lines together. */
-    private String heading(double left, double right) {
-        headingTop = top;
-        List<Line> lines = headingLines(left, right);
-        String best = "", all = "";
-        double bestWeight = 0;
-        double lower = top;
-        for (Line line : lines) {
-            if (all.isEmpty() && line.bottom() < headFoot - 3.5 * size) break;
-            double reach = all.isEmpty() ? 2.2 * spines.get(0).pitch() + 4 * size : 1.1 * line.size() + 0.5;
-            if (lower - line.bottom() > reach) break;
-            all = all.isEmpty() ? line.text() : line.text() + " " + all;
-            lower = line.top();
-            double weight = Headings.weigh(all).values().stream()
-                    .max(Comparator.naturalOrder())
-                    .orElse(0.0);
-            if (best.isEmpty() || weight > bestWeight) {
-                best = all;
-                bestWeight = weight;
-                if (weight >= 0.6) headingTop = lower;
-            }
-        }
-        return best;
-    }
-
-    private record Line(String text, double top, double bottom, double size) {}
-
-    /** Lines above the column, the lowest first; a turned heading counts as one line. */
-    private List<Line> headingLines(double left, double right) {
-        double reach = top - 9 * size - 2 * spines.get(0).pitch();
-        List<Line> out = new ArrayList<>();
-        for (Phrase p : above) {
-            String text = headingPiece(p, left, right);
-            if (!text.isEmpty()) out.add(new Line(text, p.box().y(), p.box().bottom(), p.size()));
-        }
-        List<Word> turned = new ArrayList<>();
-        for (Word w : sheet.words())
-            if (!w.upright()
-                    && w.centreX() > left
-                    && w.centreX() < right
-                    && w.bottom() <= top + size
-                    && w.bottom() > reach) turned.add(w);
-        if (!turned.isEmpty()) {
-            // a turned text is read from its foot upwards, several of them from left to right
-            turned.sort(Comparator.comparingDouble((Word w) -> Math.round(w.centreX() / (0.5 * w.size())))
-                    .thenComparingDouble(w -> -w.bottom()));
-            String text = String.join(" ", turned.stream().map(Word::text).toList());
-            double low = turned.stream().mapToDouble(Word::bottom).max().orElse(top);
-            out.add(new Line(text, turned.stream().mapToDouble(Word::top).min().orElse(top), low, size));
-        }
-        out.sort(Comparator.comparingDouble(Line::bottom).reversed().thenComparing(Line::text));
-        return merged(out);
-    }
-
-    private static List<Line> merged(List<Line> lines) {
-        List<Line> out = new ArrayList<>();
-        for (Line line : lines) {
-            Line last = out.isEmpty() ? null : out.get(out.size() - 1);
-            if (last != null && Math.abs(last.bottom() - line.bottom()) < 0.3 * line.size())
-                out.set(
-                        out.size() - 1,
-                        new Line(last.text() + " " + line.text(), last.top(), last.bottom(), last.size()));
-            else out.add(line);
-        }
-        return Collections.unmodifiableList(out);
-    }
-
-    /** A phrase heads a column if it stands over it; one over several columns heads none of them, but word by word. */
-    private static String headingPiece(Phrase p, double left, double right) {
-        double width = right - left;
-        double inside = Math.min(p.right(), right) - Math.max(p.left(), left);
-        if (inside <= 0) return "";
-        boolean centred = p.centreX() >= left && p.centreX() < right;
-        if (centred && (p.box().w() <= 1.5 * width || inside > 0.6 * p.box().w())) return p.text();
-        return p.words().size() > 1 && inside < 0.7 * p.box().w() ? piece(p, left, right) : "";
     }
 }

@@ -1,0 +1,124 @@
+package asfound.drawing.schedule;
+
+import asfound.drawing.page.Sheet;
+import asfound.drawing.page.Word;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+
+/** The headings above the columns of one table: of one line or several, upright or turned. */
+final class ColumnHeadings {
+
+    private final Sheet sheet;
+    private final List<Phrase> above;
+    private final double top;
+    private final double size;
+    private final double pitch;
+    private final double headFoot;
+    private double headingTop;
+
+    /**
+     * @param top where the first row begins
+     * @param size of the rows' type
+     * @param pitch from row to row
+     * @param extent the table's left and right edge
+     */
+    ColumnHeadings(Sheet sheet, List<Phrase> phrases, double top, double size, double pitch, double[] extent) {
+        this.sheet = sheet;
+        this.top = top;
+        this.size = size;
+        this.pitch = pitch;
+        headingTop = top;
+        above = phrases.stream()
+                .filter(p -> p.centreY() < top && p.centreY() >= top - 9 * size - 2 * pitch)
+                .toList();
+        headFoot = above.stream()
+                .filter(p -> p.right() > extent[0] && p.left() < extent[1])
+                .mapToDouble(p -> p.box().bottom())
+                .max()
+                .orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    /** Where the heading that was asked for last begins; the body's top where there was none. */
+    double lastTop() {
+        return headingTop;
+    }
+
+    /** The words above a column that best name what it holds: one line, or several lines together. */
+    String of(double left, double right) {
+        headingTop = top;
+        List<Line> lines = headingLines(left, right);
+        String best = "", all = "";
+        double bestWeight = 0;
+        double lower = top;
+        for (Line line : lines) {
+            if (all.isEmpty() && line.bottom() < headFoot - 3.5 * size) break;
+            double reach = all.isEmpty() ? 2.2 * pitch + 4 * size : 1.1 * line.size() + 0.5;
+            if (lower - line.bottom() > reach) break;
+            all = all.isEmpty() ? line.text() : line.text() + " " + all;
+            lower = line.top();
+            double weight = Headings.weigh(all).values().stream()
+                    .max(Comparator.naturalOrder())
+                    .orElse(0.0);
+            if (best.isEmpty() || weight > bestWeight) {
+                best = all;
+                bestWeight = weight;
+                if (weight >= 0.6) headingTop = lower;
+            }
+        }
+        return best;
+    }
+
+    private record Line(String text, double top, double bottom, double size) {}
+
+    /** Lines above the column, the lowest first; a turned heading counts as one line. */
+    private List<Line> headingLines(double left, double right) {
+        double reach = top - 9 * size - 2 * pitch;
+        List<Line> out = new ArrayList<>();
+        for (Phrase p : above) {
+            String text = headingPiece(p, left, right);
+            if (!text.isEmpty()) out.add(new Line(text, p.box().y(), p.box().bottom(), p.size()));
+        }
+        List<Word> turned = new ArrayList<>();
+        for (Word w : sheet.words())
+            if (!w.upright()
+                    && w.centreX() > left
+                    && w.centreX() < right
+                    && w.bottom() <= top + size
+                    && w.bottom() > reach) turned.add(w);
+        if (!turned.isEmpty()) {
+            // a turned text is read from its foot upwards, several of them from left to right
+            turned.sort(Comparator.comparingDouble((Word w) -> Math.round(w.centreX() / (0.5 * w.size())))
+                    .thenComparingDouble(w -> -w.bottom()));
+            String text = String.join(" ", turned.stream().map(Word::text).toList());
+            double low = turned.stream().mapToDouble(Word::bottom).max().orElse(top);
+            out.add(new Line(text, turned.stream().mapToDouble(Word::top).min().orElse(top), low, size));
+        }
+        out.sort(Comparator.comparingDouble(Line::bottom).reversed().thenComparing(Line::text));
+        return merged(out);
+    }
+
+    private static List<Line> merged(List<Line> lines) {
+        List<Line> out = new ArrayList<>();
+        for (Line line : lines) {
+            Line last = out.isEmpty() ? null : out.get(out.size() - 1);
+            if (last != null && Math.abs(last.bottom() - line.bottom()) < 0.3 * line.size())
+                out.set(
+                        out.size() - 1,
+                        new Line(last.text() + " " + line.text(), last.top(), last.bottom(), last.size()));
+            else out.add(line);
+        }
+        return Collections.unmodifiableList(out);
+    }
+
+    /** A phrase heads a column if it stands over it; one over several columns heads none of them, but word by word. */
+    private static String headingPiece(Phrase p, double left, double right) {
+        double width = right - left;
+        double inside = Math.min(p.right(), right) - Math.max(p.left(), left);
+        if (inside <= 0) return "";
+        boolean centred = p.centreX() >= left && p.centreX() < right;
+        if (centred && (p.box().w() <= 1.5 * width || inside > 0.6 * p.box().w())) return p.text();
+        return p.words().size() > 1 && inside < 0.7 * p.box().w() ? Grid.piece(p, left, right) : "";
+    }
+}
