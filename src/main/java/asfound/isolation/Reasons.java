@@ -69,7 +69,7 @@ final class Reasons {
         say(name + " was traced to "
                 + and(found.devices().stream().map(Device::label).toList()) + ", and "
                 + (points.isEmpty()
-                        ? "the drawings show no such device."
+                        ? "no drawing shows that."
                         : "opening " + and(labels(points)) + " does not open it."));
     }
 
