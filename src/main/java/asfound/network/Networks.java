@@ -13,7 +13,6 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -49,7 +48,7 @@ public final class Networks {
         paper = new Paper(names, keys, kinds, met, drawings);
         sightings = new Sightings(names, keys, survey, settings, n -> met.contains(n) || paper.isDrawn(n));
         tracer = new Tracer(new DrawnConnections(paper, kinds).drafts(), kinds, keys);
-        trace();
+        tracer.lay(sightings);
     }
 
     /**
@@ -70,29 +69,6 @@ public final class Networks {
             if (Names.namesEquipment(o)) o.found().value().ifPresent(f -> met.add(names.orItself(f)));
         }
         return met;
-    }
-
-    /** Outgoing connections are laid before incoming ones, since a backfed device looks for its supply's own device. */
-    private void trace() {
-        List<Device> order = sightings.byDevice.keySet().stream().sorted().toList();
-        List<String> bare =
-                sightings.withoutDevice.keySet().stream().sorted(Natural.ORDER).toList();
-        for (boolean backfed : new boolean[] {false, true}) {
-            for (Device d : order) {
-                List<Sighting> seen = sightings.byDevice.get(d);
-                if (isBackfed(seen) == backfed) tracer.lay(d.in(), Optional.of(d), seen);
-            }
-            if (backfed) for (String p : bare) tracer.lay(p, Optional.empty(), sightings.withoutDevice.get(p));
-        }
-    }
-
-    private boolean isBackfed(List<Sighting> seen) {
-        return seen.stream()
-                .anyMatch(s -> s.observation().relation() == Observation.Relation.FED_BY
-                        || s.serves()
-                                .flatMap(Served::equipment)
-                                .filter(n -> kinds.of(n).isPureSource())
-                                .isPresent());
     }
 
     private List<Connection> connections() {

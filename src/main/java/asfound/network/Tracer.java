@@ -2,6 +2,7 @@ package asfound.network;
 
 import asfound.model.CircuitRef;
 import asfound.model.EquipmentKind;
+import asfound.model.Natural;
 import asfound.model.Observation.Relation;
 import asfound.network.DeviceRecord.Sighting;
 import java.util.ArrayList;
@@ -43,25 +44,76 @@ final class Tracer {
         return all;
     }
 
-    /** Everything seen at one device, or at one equipment without naming a device; outgoing connections come first. */
-    void lay(String panel, Optional<Device> device, List<Sighting> sightings) {
-        List<Set<Draft>> meant = new ArrayList<>(Collections.nCopies(sightings.size(), Set.of()));
-        // what the device feeds comes first, whatever the order of the rows
-        for (Relation r : List.of(Relation.FEEDS, Relation.FED_BY))
-            for (int i = 0; i < sightings.size(); i++)
-                if (sightings.get(i).observation().relation() == r)
-                    meant.set(i, meantBy(panel, device, sightings.get(i)));
-        if (device.isEmpty()) return;
-        List<Draft> here = List.copyOf(byDevice.getOrDefault(device.get(), List.of()));
-        for (int i = 0; i < sightings.size(); i++) {
-            Sighting s = sightings.get(i);
-            boolean asDrawn = meant.get(i).stream().anyMatch(m -> m.drawn && here.contains(m));
+    /** Everything that was seen at one device, or at one equipment without naming a device. */
+    private static final class Spot {
+        final String panel;
+        final Optional<Device> device;
+        final List<Sighting> sightings;
+        /** For each sighting the connections that it speaks for. */
+        final List<Set<Draft>> meant;
+
+        Spot(String panel, Optional<Device> device, List<Sighting> sightings) {
+            this.panel = panel;
+            this.device = device;
+            this.sightings = sightings;
+            meant = new ArrayList<>(Collections.nCopies(sightings.size(), Set.of()));
+        }
+    }
+
+    /**
+     * Lays everything that was seen, in three rounds, so that neither names nor the order of rows make a difference: what
+     * devices feed; what feeds them, since a backfed device looks for its supply's own one; then what speaks against.
+     */
+    void lay(Sightings seen) {
+        List<Spot> spots = new ArrayList<>();
+        seen.byDevice.keySet().stream()
+                .sorted()
+                .forEach(d -> spots.add(new Spot(d.in(), Optional.of(d), seen.byDevice.get(d))));
+        seen.withoutDevice.keySet().stream()
+                .sorted(Natural.ORDER)
+                .forEach(p -> spots.add(new Spot(p, Optional.empty(), seen.withoutDevice.get(p))));
+        for (boolean outgoing : new boolean[] {true, false}) spots.forEach(spot -> speakFor(spot, outgoing));
+        spots.forEach(this::speakAgainst);
+    }
+
+    private void speakFor(Spot spot, boolean outgoing) {
+        for (int i = 0; i < spot.sightings.size(); i++) {
+            Sighting s = spot.sightings.get(i);
+            if (isConnection(s) && isOutgoing(s) == outgoing) spot.meant.set(i, meantBy(spot.panel, spot.device, s));
+        }
+    }
+
+    private static boolean isConnection(Sighting s) {
+        Relation r = s.observation().relation();
+        return r == Relation.FEEDS || r == Relation.FED_BY;
+    }
+
+    /** A source is never fed: a device traced towards one is a backfed device. */
+    private boolean isOutgoing(Sighting s) {
+        return s.observation().relation() == Relation.FEEDS
+                && s.serves()
+                        .flatMap(Served::equipment)
+                        .filter(n -> kinds.of(n).isPureSource())
+                        .isEmpty();
+    }
+
+    private void speakAgainst(Spot spot) {
+        if (spot.device.isEmpty()) return;
+        List<Draft> here = byDevice.getOrDefault(spot.device.get(), List.of());
+        for (int i = 0; i < spot.sightings.size(); i++) {
+            Set<Draft> meant = spot.meant.get(i);
+            boolean asDrawn = meant.stream().anyMatch(m -> m.drawn && here.contains(m));
             for (Draft d : here) {
                 // a device that is drawn to feed two things was not seen to feed another when one of them was traced
-                if (meant.get(i).contains(d) || (asDrawn && !d.disputed)) continue;
-                speakAgainst(d, s, panel);
+                if (meant.contains(d) || (asDrawn && !d.disputed) || isOnlyInferred(spot.device.get(), d)) continue;
+                speakAgainst(d, spot.sightings.get(i), spot.panel);
             }
         }
+    }
+
+    /** The supply's own device stands in a found series by inference: what is seen at it does not undo the panel's trace. */
+    private static boolean isOnlyInferred(Device device, Draft d) {
+        return !d.drawn && d.devices.size() > 1 && device.in().equals(d.from);
     }
 
     private void speakAgainst(Draft d, Sighting s, String panel) {
@@ -142,7 +194,7 @@ final class Tracer {
         meant.forEach(d -> d.speakFor(s));
         if (!meant.isEmpty()) return meant;
         // which of the supply's devices it is, was not seen: this bears on the drawn connection and traces none of them
-        between.forEach(d -> d.note(s));
+        between.stream().filter(d -> d.drawn).forEach(d -> d.note(s));
         if (device.isEmpty()) meant.addAll(between);
         for (Draft last : beyondTransformer(other, panel)) {
             if (last.devices.isEmpty()) last.speakFor(s);
