@@ -17,7 +17,10 @@ import asfound.recordset.Source;
 import asfound.survey.SurveyReader;
 import asfound.survey.SurveyReading;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 
 /** Every source of a record set read once, each by the reader of its kind, in order of file name. */
 final class Readings {
@@ -30,6 +33,8 @@ final class Readings {
     private final List<OneLine.Feeder> feeders = new ArrayList<>();
     private final List<OneLine.Listed> equipment = new ArrayList<>();
     private final List<Observation> survey = new ArrayList<>();
+    /** Files that were not understood at first sight, and then were. */
+    private final Set<String> understood = new HashSet<>();
 
     private Readings(RecordSet set, Limits limits) {
         this.set = set;
@@ -49,13 +54,7 @@ final class Readings {
 
     private void read(Source source) {
         switch (source.kind()) {
-            case PDF, WORKBOOK, SCHEDULE_TABLE -> {
-                ScheduleReading reading = schedules.read(source);
-                directories.addAll(reading.directories());
-                List<Problem> problems = new ArrayList<>(reading.problems());
-                reading.directories().forEach(d -> problems.addAll(d.problems()));
-                inputs.add(new Audit.Input(source, reading.pages(), 0, problems));
-            }
+            case PDF, WORKBOOK, SCHEDULE_TABLE -> schedule(source, schedules.read(source));
             case FEEDERS, EQUIPMENT -> {
                 OneLineReading reading = OneLineReader.read(source, set.settings(), limits);
                 feeders.addAll(reading.oneLine().feeders());
@@ -67,8 +66,33 @@ final class Readings {
                 survey.addAll(reading.observations());
                 inputs.add(new Audit.Input(source, 0, reading.rows(), reading.problems()));
             }
-            case SETTINGS, UNKNOWN -> inputs.add(new Audit.Input(source, 0, 0, List.of()));
+            case UNKNOWN -> unknown(source);
+            case SETTINGS -> inputs.add(new Audit.Input(source, 0, 0, List.of()));
         }
+    }
+
+    private void schedule(Source source, ScheduleReading reading) {
+        directories.addAll(reading.directories());
+        List<Problem> problems = new ArrayList<>(reading.problems());
+        reading.directories().forEach(d -> problems.addAll(d.problems()));
+        inputs.add(new Audit.Input(source, reading.pages(), 0, problems));
+    }
+
+    /** A table whose columns nobody knows may be a two-sided directory: it counts where it reads as one beyond doubt. */
+    private void unknown(Source source) {
+        boolean text =
+                source.bytes() > 0 && source.file().toLowerCase(Locale.ROOT).matches(".*\\.(csv|tsv|txt)");
+        ScheduleReading reading = text ? schedules.read(source) : new ScheduleReading(List.of(), List.of(), 0);
+        boolean sure = !reading.directories().isEmpty()
+                && reading.directories().stream().noneMatch(Directory::isDoubtful);
+        if (!sure) {
+            inputs.add(new Audit.Input(source, 0, 0, List.of()));
+            return;
+        }
+        understood.add(source.file());
+        schedule(
+                new Source(source.file(), source.path(), Source.Kind.SCHEDULE_TABLE, source.bytes(), source.sha256()),
+                reading);
     }
 
     /** @throws NothingToDoException where there is neither a drawing nor an observation to compare */
@@ -88,6 +112,7 @@ final class Readings {
     /** What the record set as a whole lacks. */
     List<Problem> lacking() {
         List<Problem> lacking = new ArrayList<>(set.problems());
+        lacking.removeIf(p -> understood.contains(p.place().file()));
         if (directories.isEmpty() && feeders.isEmpty() && equipment.isEmpty())
             lacking.add(new Problem(
                     Place.file("."),

@@ -65,6 +65,24 @@ class AuditsTest {
     }
 
     @Test
+    void a_two_sided_directory_as_a_table_is_read_for_what_it_is() throws Exception {
+        file("drawings/LP-9.csv", """
+                PANEL LP-9,,,,,,,
+                CKT,DESCRIPTION,P,TRIP,TRIP,P,DESCRIPTION,CKT
+                1,RECEPT RM 101,1,20,20,1,LTG RM 101,2
+                3,RECEPT RM 102,1,20,20,1,LTG RM 102,4
+                5,SPARE,1,20,30,1,EF-1,6
+                """);
+        file("drawings/tools.csv", "tool,drawer\nhammer,3\npliers,4\n");
+        file("survey/rows.csv", SURVEY);
+        Audit audit = audit();
+        assertThat(audit.drawings().directories())
+                .extracting(d -> d.panel() + " " + d.circuits().size())
+                .containsExactly("LP-9 6");
+        assertThat(problems(audit)).singleElement().asString().startsWith("drawings/tools.csv");
+    }
+
+    @Test
     void without_a_survey_nothing_agrees() throws Exception {
         file("drawings/LP-4.csv", CARD);
         file("one-line/feeders.csv", FEEDERS);
