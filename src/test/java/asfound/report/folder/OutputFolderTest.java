@@ -97,7 +97,9 @@ class OutputFolderTest {
     @Test
     void the_folder_that_the_user_works_in_is_refused() {
         assertThatThrownBy(() -> at(Path.of("."))).hasMessageContaining("is the folder that you work in");
-        assertThatThrownBy(() -> at(Path.of(".."))).hasMessageContaining("is the folder that you work in");
+        // the folder above may hold this test's record set as well, and is then refused for that
+        assertThatThrownBy(() -> at(Path.of("..")))
+                .hasMessageMatching(".*(is the folder that you work in|holds the record set itself).*");
     }
 
     @Test
