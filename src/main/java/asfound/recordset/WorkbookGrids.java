@@ -62,6 +62,8 @@ final class WorkbookGrids {
                     "The workbook could not be read: " + reason(damaged) + ".",
                     "Open it in a spreadsheet program, save it again as .xlsx, or export its sheets as CSV.");
         }
+        if (problems.all().isEmpty() && grids.stream().allMatch(g -> g.rows().isEmpty()))
+            problems.add("No sheet of the workbook holds any text.", "Check that the file is the right one.");
         return grids;
     }
 

@@ -6,8 +6,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
@@ -21,6 +26,14 @@ final class WorkbookGuard {
 
     private static final int MOST_PARTS = 5_000;
     private static final byte[] DOCTYPE = "<!DOCTYPE".getBytes(StandardCharsets.US_ASCII);
+
+    private static final int MOST_LISTED = 4 << 20;
+
+    /** Parts as [Content_Types].xml lists them (ECMA-376-2, 10.1.2.2). */
+    private static final Pattern PART = Pattern.compile("<Override\\b[^>]*>");
+
+    private static final Pattern NAME = Pattern.compile("PartName\\s*=\\s*[\"']/?([^\"']+)");
+    private static final Pattern CELLS = Pattern.compile("(?i)sharedStrings\\+xml|worksheet\\+xml");
 
     private WorkbookGuard() {}
 
@@ -49,12 +62,35 @@ final class WorkbookGuard {
                 }
                 if (part.getCrc() >= 0 && part.getCrc() != sum.getValue()) return Optional.of(damaged(part.getName()));
             }
-            return Optional.empty();
+            return missing(zip).map(WorkbookGuard::incomplete);
         } catch (ZipException | IllegalArgumentException damaged) {
             return Optional.of(new Refusal(
                     "The workbook is damaged: " + tidy(damaged.getMessage()) + ".",
                     "Open it in a spreadsheet program, save it again as .xlsx, or export its sheets as CSV."));
         }
+    }
+
+    /** A part with cells or their texts that the list of parts names and the archive does not hold: cells would seem blank. */
+    private static Optional<String> missing(ZipFile zip) throws IOException {
+        ZipEntry list = zip.getEntry("[Content_Types].xml");
+        if (list == null) return Optional.empty();
+        Set<String> parts = new HashSet<>();
+        for (ZipEntry part : Collections.list(zip.entries()))
+            parts.add(part.getName().toLowerCase(Locale.ROOT));
+        String listed = new String(zip.getInputStream(list).readNBytes(MOST_LISTED), StandardCharsets.UTF_8);
+        for (Matcher element = PART.matcher(listed); element.find(); ) {
+            Matcher name = NAME.matcher(element.group());
+            boolean cells = CELLS.matcher(element.group()).find();
+            if (cells && name.find() && !parts.contains(name.group(1).toLowerCase(Locale.ROOT)))
+                return Optional.of(name.group(1));
+        }
+        return Optional.empty();
+    }
+
+    private static Refusal incomplete(String part) {
+        return new Refusal(
+                "The workbook is damaged: its part " + shown(part) + " is missing.",
+                "Copy it again from where it came from, or open it in a spreadsheet program and save it again.");
     }
 
     private static Refusal damaged(String part) {

@@ -4,11 +4,16 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
@@ -98,7 +103,33 @@ final class BrokenFiles {
             for (int r = 0; r < rows.length; r++)
                 for (int c = 0; c < rows[r].length; c++) sheet.value(r, c, rows[r][c]);
         }
+        return undated(out.toByteArray());
+    }
+
+    /** Without the day on which it is made: a seed means one file, whenever it runs. */
+    private static byte[] undated(byte[] workbook) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (ZipFile in = ZipFile.builder()
+                        .setSeekableByteChannel(new SeekableInMemoryByteChannel(workbook))
+                        .get();
+                ZipOutputStream zip = new ZipOutputStream(out)) {
+            for (ZipArchiveEntry part : Collections.list(in.getEntries())) {
+                ZipEntry same = new ZipEntry(part.getName());
+                same.setTimeLocal(LocalDateTime.of(2026, 1, 1, 0, 0));
+                zip.putNextEntry(same);
+                String content = new String(in.getInputStream(part).readAllBytes(), StandardCharsets.UTF_8);
+                zip.write(content.replaceAll("<dcterms:created.*?</dcterms:created>", "")
+                        .getBytes(StandardCharsets.UTF_8));
+            }
+        }
         return out.toByteArray();
+    }
+
+    /** The archive's list of parts (at its end) names a part otherwise; its content and check sum stay as they are. */
+    static byte[] renamed(byte[] archive, String part) {
+        String bytes = new String(archive, StandardCharsets.ISO_8859_1);
+        int at = bytes.lastIndexOf(part);
+        return ascii(bytes.substring(0, at) + "y" + bytes.substring(at + 1));
     }
 
     static byte[] zip(String part, byte[] content) throws IOException {

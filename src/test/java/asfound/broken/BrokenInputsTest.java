@@ -92,6 +92,10 @@ class BrokenInputsTest {
                         "empty.xlsx",
                         BrokenFiles.zip("xl/worksheets/sheet1.xml", new byte[0]),
                         "The workbook could not be read"),
+                arguments(
+                        "lost.xlsx",
+                        BrokenFiles.renamed(BrokenFiles.workbook(), "xl/sharedStrings.xml"),
+                        "its part xl/sharedStrings.xml is missing"),
                 arguments("letters.zip", BrokenFiles.zip("a.txt", ascii("x")), "The workbook could not be read"),
                 arguments(
                         "old.xls",
@@ -120,6 +124,12 @@ class BrokenInputsTest {
                         ascii(SURVEY + "MDP,9,feeds,Caf\u00c3\u00a9,tone\nMDP,11,feeds,Caf\u00e9,tone\n"),
                         "mixes encodings"),
                 arguments("column.csv", ascii("panel,found,method\nMDP,LP-2A,tone\n"), "no column for 'circuit'"),
+                arguments(
+                        "torn.csv",
+                        ascii(
+                                "CKT,DESCRIPTION,POLES,TRIP\n1,RECEPT,1,20\n2,LIGHTING,1,20\n3ON,POLES,TRIP\n1,RECEPT,1,20\n"
+                                        + "2,LIGHTING,1,20\n3,EF-1,1,15\n4,SPARE,1,20\n"),
+                        "4 rows look like circuits and were not read: rows 5, 6, 7, 8"),
                 arguments("words.csv", ascii("to whom it may concern\n"), "was not understood"),
                 arguments(
                         "bytes.csv",

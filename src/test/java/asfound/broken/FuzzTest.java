@@ -46,6 +46,11 @@ class FuzzTest {
     }
 
     @Test
+    void rows_below_a_damaged_one_are_told_where_they_are_not_read() throws Exception {
+        for (long seed : new long[] {1_010_901, 1_013_267, 1_014_961, 1_017_502}) run(seed, 1);
+    }
+
+    @Test
     @Tag("long")
     void no_changed_file_of_twenty_thousand_is_misread_silently() throws Exception {
         run(1_000_000, 20_000);

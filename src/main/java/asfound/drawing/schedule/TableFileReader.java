@@ -39,6 +39,7 @@ final class TableFileReader {
                     reader.read(GridSheet.of(grid, merged.getOrDefault(grid.sheet(), List.of())), name);
             directories.addAll(read.directories());
             problems.addAll(read.problems());
+            PassedOver.problem(grid, read.directories()).ifPresent(problems::add);
             if (lacksRatings(read.directories())) problems.add(noRatings(grid));
             if (read.directories().isEmpty()
                     && read.problems().isEmpty()
