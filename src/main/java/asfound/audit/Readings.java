@@ -47,9 +47,23 @@ final class Readings {
         int done = 0;
         for (Source source : set.sources()) {
             stages.at("reading " + source.file(), done++, set.sources().size());
-            readings.read(source);
+            readings.boundedly(source);
         }
         return readings;
+    }
+
+    /** One file that asks for more memory than there is must not cost the others. */
+    private void boundedly(Source source) {
+        try {
+            read(source);
+        } catch (OutOfMemoryError e) {
+            long megabytes = Runtime.getRuntime().maxMemory() >> 20;
+            Problem given = new Problem(
+                    Place.file(source.file()),
+                    "The file asks for more memory than Java has here (" + megabytes + " MB); it was not read.",
+                    "Split the file, or give Java more memory: java -Xmx4g -jar asfound.jar ...");
+            inputs.add(new Audit.Input(source, 0, 0, List.of(given)));
+        }
     }
 
     private void read(Source source) {

@@ -65,7 +65,7 @@ final class AuditCommand implements Callable<Integer> {
             Audit audit = Audits.of(set, limits.limits(), progress::at);
             List<String> notes = new ArrayList<>();
             OutputFolder.Written written =
-                    output.write(stage -> notes.addAll(Reports.write(audit, stage, progress::at)));
+                    output.write(stage -> notes.addAll(Reports.write(audit, limits.limits(), stage, progress::at)));
             written.kept()
                     .forEach(kept -> notes.add("An earlier report had been changed by hand; it is kept in " + kept));
             progress.close();

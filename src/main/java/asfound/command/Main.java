@@ -59,10 +59,21 @@ public final class Main implements Runnable {
         line.setOut(out).setErr(err).setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler(Main::misused);
         line.setExecutionExceptionHandler(Main::failed);
-        int status = line.execute(args);
+        int status = boundedly(line, args, err);
         out.flush();
         err.flush();
         return status;
+    }
+
+    private static int boundedly(CommandLine line, String[] args, PrintWriter err) {
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError e) {
+            err.println("The record set needs more memory than Java has here ("
+                    + (Runtime.getRuntime().maxMemory() >> 20)
+                    + " MB). Earlier reports are untouched. Give Java more: java -Xmx4g -jar asfound.jar ...");
+            return NOTHING_DONE;
+        }
     }
 
     /** Every command, in the order of the job. */

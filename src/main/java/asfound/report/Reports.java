@@ -2,6 +2,7 @@ package asfound.report;
 
 import asfound.audit.Audit;
 import asfound.audit.Stages;
+import asfound.recordset.Limits;
 import asfound.report.folder.Stage;
 import asfound.report.page.PageWriter;
 import asfound.report.pdf.Redline;
@@ -23,9 +24,10 @@ public final class Reports {
     /**
      * Writes every file of the report.
      *
+     * @param limits how much copying one drawing may ask for
      * @return what the reader should know of the files themselves: drawings whose pages could not be copied, and why
      */
-    public static List<String> write(Audit audit, Stage stage, Stages progress) throws IOException {
+    public static List<String> write(Audit audit, Limits limits, Stage stage, Stages progress) throws IOException {
         progress.at("writing the data", 0, 0);
         DataFiles.write(audit, stage);
         List<String> notes = new ArrayList<>();
@@ -33,7 +35,7 @@ public final class Reports {
         for (Redline redline : redlines) {
             progress.at("marking " + redline.drawing(), redlines.indexOf(redline), redlines.size());
             try (OutputStream out = stage.create(redline.name())) {
-                RedlineWriter.write(redline, out).ifPresent(why -> notes.add(redline.drawing() + ": " + why));
+                RedlineWriter.write(redline, limits, out).ifPresent(why -> notes.add(redline.drawing() + ": " + why));
             }
         }
         progress.at("writing the report page", 0, 0);

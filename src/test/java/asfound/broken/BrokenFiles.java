@@ -56,10 +56,12 @@ final class BrokenFiles {
                 %PDF-1.4
                 1 0 obj <</Type/Catalog/Pages 2 0 R>> endobj
                 2 0 obj <</Type/Pages/Kids[3 0 R]/Count 1>> endobj
-                3 0 obj <</Type/Page/Parent 2 0 R/MediaBox[0 0 612 792]/Contents 4 0 R>> endobj
+                3 0 obj <</Type/Page/Parent 2 0 R/MediaBox[0 0 2200 2000]/Contents 4 0 R/Resources<</Font<</F1 5 0 R>>>>>> endobj
                 4 0 obj <<""" + dictionary + ">>\nstream\n"));
         out.write(content);
-        out.write(ascii("\nendstream endobj\ntrailer <</Root 1 0 R/Size 5>>\n%%EOF\n"));
+        out.write(
+                ascii(
+                        "\nendstream endobj\n5 0 obj <</Type/Font/Subtype/Type1/BaseFont/Helvetica>> endobj\ntrailer <</Root 1 0 R/Size 6>>\n%%EOF\n"));
         return out.toByteArray();
     }
 

@@ -179,4 +179,20 @@ class BrokenInputsTest {
         assertThat(reading.problems())
                 .anyMatch(p -> p.startsWith("LP-1A.pdf, page 1: The page holds more than can be read in 0 s"));
     }
+
+    @org.junit.jupiter.api.Test
+    void a_page_that_is_read_in_time_and_cannot_be_explained_in_time_is_given_up_and_told() throws Exception {
+        StringBuilder content = new StringBuilder("BT /F1 5 Tf\n");
+        for (int column = 0; column < 150; column++)
+            for (int row = 0; row < 250; row++)
+                content.append("1 0 0 1 %d %d Tm (%d) Tj\n".formatted(10 + column * 14, 1990 - row * 7, row + 1));
+        byte[] page = BrokenFiles.pdf("/Length " + content.length(), ascii(content + "ET"));
+        Files.write(folder.resolve("dense.pdf"), page);
+        Files.writeString(folder.resolve("sound.csv"), SURVEY);
+        Limits limits = Limits.usual().with("page-seconds", 2);
+        WholeReading reading = WholeReading.of(RecordSets.open(folder, limits), limits);
+        assertThat(reading.problems())
+                .anyMatch(p -> p.startsWith("dense.pdf, page 1: The page holds more than can be read in 2 s"));
+        assertThat(reading.values()).anyMatch(v -> v.contains("file=sound.csv") && v.contains("LP-2A"));
+    }
 }

@@ -1,5 +1,6 @@
 package asfound.drawing.schedule;
 
+import asfound.recordset.Patience;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ record Column(double left, double right, String heading, List<String> texts, Map
     static final double ENOUGH = 0.75;
 
     static Column of(double left, double right, String heading, List<String> texts) {
+        Patience.check();
         Map<Role, Double> weights = new EnumMap<>(Role.class);
         Map<Role, Double> byHeading = Headings.weigh(heading);
         long said = texts.stream().filter(t -> !Texts.saysNothing(t)).count();

@@ -3,6 +3,7 @@ package asfound.drawing.schedule;
 import asfound.drawing.page.Rule;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
+import asfound.recordset.Patience;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -141,6 +142,7 @@ final class Grid {
 
     /** A label of a header, or what stands to the right of one. */
     private boolean isLabelled(Phrase p) {
+        Patience.check();
         if (isLabel(p.text())) return true;
         return phrases.stream()
                 .filter(o -> o.right() <= p.left() && p.left() - o.right() < 20 * size)
@@ -199,6 +201,7 @@ final class Grid {
                 near.add(p);
         boolean grown = true;
         while (grown) {
+            Patience.check();
             grown = false;
             for (Phrase p : near) {
                 if (p.right() < left && reaches(near, p, left - p.right())) {
@@ -222,6 +225,7 @@ final class Grid {
     /** It is part of a column that belongs to the rows, not a remark beside the table: the more rows, the further away. */
     private boolean reaches(List<Phrase> near, Phrase p, double gap) {
         if (gap > 34 * size) return false;
+        Patience.check();
         List<Phrase> column = near.stream()
                 .filter(o -> o.right() > p.left() && o.left() < p.right())
                 .toList();

@@ -5,14 +5,16 @@ import asfound.model.Directory;
 import asfound.model.Place;
 import asfound.model.Problem;
 import asfound.recordset.Limits;
+import asfound.recordset.Patience;
 import asfound.recordset.ProblemList;
 import asfound.recordset.Reasons;
 import asfound.recordset.Settings;
 import asfound.recordset.Source;
 import java.io.IOException;
+import java.time.Duration;
 import java.util.BitSet;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -112,22 +114,19 @@ final class GuardedPdf {
     }
 
     private ScheduleReading patiently(Source source) {
-        AtomicReference<ScheduleReading> read = new AtomicReference<>();
-        AtomicReference<Throwable> failure = new AtomicReference<>();
-        boolean ended = Patience.within(limits.fileTime(), () -> {
-            try {
-                read.set(new PdfReader(settings, limits).read(source));
-            } catch (RuntimeException | Error e) {
-                failure.set(e);
-            }
-        });
-        ScheduleReading reading = read.get();
-        if (reading != null) return reading;
-        String message = ended
-                ? "The PDF is damaged or asks for too much ("
-                        + failure.get().getClass().getSimpleName() + "); it was not read."
-                : "Reading the file took longer than " + limits.fileTime().toSeconds()
-                        + " s, the limit for one file; it was not read.";
+        // the work looks at the time itself and mostly ends first
+        Duration longest = limits.fileTime().plusSeconds(2);
+        String message;
+        try {
+            Optional<ScheduleReading> reading =
+                    Patience.within(longest, () -> new PdfReader(settings, limits).read(source));
+            if (reading.isPresent()) return reading.get();
+            message = "Reading the file took longer than " + limits.fileTime().toSeconds()
+                    + " s, the limit for one file; it was not read.";
+        } catch (Exception | StackOverflowError | OutOfMemoryError e) {
+            message =
+                    "The PDF is damaged or asks for too much (" + e.getClass().getSimpleName() + "); it was not read.";
+        }
         Problem given = new Problem(
                 Place.file(source.file()), message, "Split the file, print it to a new PDF, or raise the limit.");
         return new ScheduleReading(List.of(), List.of(given), 0);

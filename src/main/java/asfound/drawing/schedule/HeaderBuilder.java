@@ -7,6 +7,7 @@ import asfound.model.Directory.Mains;
 import asfound.model.Directory.Totals;
 import asfound.model.Stated;
 import asfound.model.Voltage;
+import asfound.recordset.Patience;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -35,6 +36,7 @@ final class HeaderBuilder {
     /** Takes in a region; {@code running} where values in running text count too. */
     void add(LabelReader.Labelled region, boolean running) {
         Map<Field, Value> here = new EnumMap<>(Field.class);
+        Patience.check();
         for (Value v : region.values()) {
             Value known = here.get(v.field());
             if (known == null || v.weight() > known.weight()) here.put(v.field(), v);

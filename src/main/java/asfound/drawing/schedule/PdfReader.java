@@ -7,15 +7,18 @@ import asfound.model.Directory;
 import asfound.model.Place;
 import asfound.model.Problem;
 import asfound.recordset.Limits;
+import asfound.recordset.Patience;
 import asfound.recordset.Settings;
 import asfound.recordset.Source;
 import java.io.IOException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.io.MemoryUsageSetting;
@@ -116,29 +119,38 @@ final class PdfReader {
         Place place = Place.page(source.file(), number);
         try {
             Page page = reader.read(number, until);
-            List<Directory> directories = new ArrayList<>();
-            List<Problem> problems = new ArrayList<>();
-            SheetReader sheets = new SheetReader(settings);
-            for (Sheet sheet : page.sheets()) {
-                SheetReader.SheetReading read = sheets.read(sheet, Names.ofFile(source.file()));
-                directories.addAll(read.directories());
-                problems.addAll(read.problems());
-            }
-            problems.addAll(Legibility.problems(page, place, !directories.isEmpty()));
-            return new PageReading(directories, problems);
-        } catch (PageReader.TooMuchException e) {
+            return Patience.within(Duration.ofNanos(until - System.nanoTime()), () -> explained(source, page, place))
+                    .orElseThrow(() -> new TimeoutException("explaining the page"));
+        } catch (PageReader.TooMuchException | TimeoutException e) {
             return failed(
                     place,
                     "The page holds more than can be read in "
                             + limits.pageTime().toSeconds() + " s.");
-        } catch (IOException | RuntimeException | StackOverflowError e) {
+        } catch (Exception | StackOverflowError e) {
             return failed(place, "The page's content is damaged and was not read.");
+        } catch (OutOfMemoryError e) {
+            return failed(place, "The page holds more than there is memory for.");
         }
+    }
+
+    private PageReading explained(Source source, Page page, Place place) {
+        List<Directory> directories = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        SheetReader sheets = new SheetReader(settings);
+        for (Sheet sheet : page.sheets()) {
+            SheetReader.SheetReading read = sheets.read(sheet, Names.ofFile(source.file()));
+            directories.addAll(read.directories());
+            problems.addAll(read.problems());
+        }
+        problems.addAll(Legibility.problems(page, place, !directories.isEmpty()));
+        return new PageReading(directories, problems);
     }
 
     private static PageReading failed(Place place, String message) {
         return new PageReading(
-                List.of(), List.of(new Problem(place, message, "Check this page by hand, or export it once more.")));
+                List.of(),
+                List.of(new Problem(
+                        place, message, "Check this page by hand, export it once more, or raise the limit.")));
     }
 
     private ScheduleReading together(Source source, PageReading[] all, int pages) {

@@ -4,6 +4,7 @@ import asfound.drawing.page.Rule;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
 import asfound.model.Box;
+import asfound.recordset.Patience;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -86,6 +87,7 @@ final class RowReader {
 
     private List<Line> lines(Role role, Column column) {
         List<Word> own = new ArrayList<>();
+        Patience.check();
         for (Phrase p : phrases) {
             if (p.centreY() <= top || p.centreY() >= bottom + 0.2 * size) continue;
             if (p.right() < column.left() - 40 * size || p.left() > column.right()) continue;

@@ -1,5 +1,6 @@
 package asfound.drawing.schedule;
 
+import asfound.recordset.Patience;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -47,6 +48,7 @@ final class Sides {
         for (int s = 0; s < n; s++) {
             int lastCut = s == n - 1 ? m : home[s + 1];
             for (int cut = home[s] + 1; cut <= lastCut; cut++) {
+                Patience.check();
                 if (s == n - 1 && cut != m) continue;
                 score[s][cut] = Double.NEGATIVE_INFINITY;
                 int firstStart = s == 0 ? 0 : home[s - 1] + 1;

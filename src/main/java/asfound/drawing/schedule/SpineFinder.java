@@ -4,6 +4,7 @@ import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
 import asfound.drawing.schedule.Spine.Token;
 import asfound.model.Box;
+import asfound.recordset.Patience;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -36,6 +37,7 @@ final class SpineFinder {
 
     /** Puts an entry under the column that it lines up with, or begins a new one. */
     private static void place(Token token, List<List<Token>> columns) {
+        Patience.check();
         List<Token> best = null;
         double bestOff = Double.MAX_VALUE;
         for (List<Token> column : columns) {
@@ -145,6 +147,7 @@ final class SpineFinder {
 
     /** What stands above the column's first entry and near enough to head it, the nearest first. */
     private List<Phrase> above(List<Token> run) {
+        Patience.check();
         Phrase first = run.get(0).phrase();
         double left = first.left() - first.size(), right = first.right() + first.size();
         double reach = 7 * first.size() + 12;

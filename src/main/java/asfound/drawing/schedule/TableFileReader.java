@@ -1,12 +1,14 @@
 package asfound.drawing.schedule;
 
 import asfound.model.Directory;
+import asfound.model.Place;
 import asfound.model.Problem;
 import asfound.recordset.Grid;
 import asfound.recordset.GridReading;
 import asfound.recordset.Grids;
 import asfound.recordset.Limits;
 import asfound.recordset.MergedCells;
+import asfound.recordset.Patience;
 import asfound.recordset.Settings;
 import asfound.recordset.Source;
 import java.util.ArrayList;
@@ -25,6 +27,25 @@ final class TableFileReader {
     }
 
     ScheduleReading read(Source source) {
+        try {
+            return Patience.within(limits.fileTime(), () -> patiently(source))
+                    .orElseGet(() -> nothing(
+                            source,
+                            "Reading the file took longer than "
+                                    + limits.fileTime().toSeconds() + " s, the limit for one file; it was not read."));
+        } catch (Exception | StackOverflowError e) {
+            return nothing(
+                    source,
+                    "The table could not be explained (" + e.getClass().getSimpleName() + "); it was not read.");
+        }
+    }
+
+    private static ScheduleReading nothing(Source source, String message) {
+        Problem given = new Problem(Place.file(source.file()), message, "Split the file, or raise the limit.");
+        return new ScheduleReading(List.of(), List.of(given), 0);
+    }
+
+    private ScheduleReading patiently(Source source) {
         GridReading grids = Grids.read(source, limits);
         List<Directory> directories = new ArrayList<>();
         List<Problem> problems = new ArrayList<>(grids.problems());

@@ -1,6 +1,7 @@
 package asfound.report.pdf;
 
 import asfound.model.Box;
+import asfound.recordset.Patience;
 import java.awt.geom.GeneralPath;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
@@ -46,6 +47,8 @@ final class PageInk extends PDFGraphicsStreamEngine {
         Occupied occupied = new Occupied(frame.width(), frame.height());
         try {
             new PageInk(page, frame, occupied).processPage(page);
+        } catch (Patience.GivenUpException e) {
+            throw e;
         } catch (IOException | RuntimeException | StackOverflowError e) {
             // a damaged page is still marked: the marks then stand where its known ink leaves room
             return occupied;
@@ -56,6 +59,7 @@ final class PageInk extends PDFGraphicsStreamEngine {
     @Override
     protected void processOperator(Operator operator, java.util.List<COSBase> operands) throws IOException {
         if (++operators > MOST_OPERATORS) throw new EnoughException();
+        Patience.check();
         super.processOperator(operator, operands);
     }
 

@@ -1,5 +1,7 @@
 package asfound.report.pdf;
 
+import asfound.recordset.Limits;
+import asfound.recordset.Patience;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -14,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.io.MemoryUsageSetting;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -30,16 +33,17 @@ public final class RedlineWriter {
     /**
      * Writes the marked copy. Where the drawing cannot be copied, its summary is written alone and says why.
      *
+     * @param limits how long a copy may take, and how much it may hold
      * @return why the drawing's own pages are not in it; empty where they are
      */
-    public static Optional<String> write(Redline redline, OutputStream out) throws IOException {
+    public static Optional<String> write(Redline redline, Limits limits, OutputStream out) throws IOException {
         Path path = redline.input().source().path();
         String trouble;
         try {
             if (!sha256(path).equals(redline.input().source().sha256())) {
                 trouble = "The drawing changed while it was audited: its pages are not copied. Run the audit again.";
             } else {
-                copy(redline, path, out);
+                out.write(copy(redline, path, limits));
                 return Optional.empty();
             }
         } catch (InvalidPasswordException e) {
@@ -58,18 +62,39 @@ public final class RedlineWriter {
         UnmarkableException(Throwable cause) {
             super(cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage(), cause);
         }
-    }
 
-    private static void copy(Redline redline, Path path, OutputStream out) throws IOException {
-        try (PDDocument document = open(path)) {
-            byte[] whole = marked(redline, document);
-            out.write(whole);
+        UnmarkableException(String message) {
+            super(message);
         }
     }
 
-    private static PDDocument open(Path path) throws IOException {
+    /** A drawing may be made so that copying it never ends or never fits. */
+    private static byte[] copy(Redline redline, Path path, Limits limits) throws IOException {
         try {
-            return Loader.loadPDF(path.toFile());
+            return Patience.within(limits.fileTime(), () -> {
+                        try (PDDocument document = open(path, limits)) {
+                            return marked(redline, document, limits);
+                        }
+                    })
+                    .orElseThrow(() -> new UnmarkableException("copying took longer than "
+                            + limits.fileTime().toSeconds() + " s, the limit for one file"));
+        } catch (UnmarkableException e) {
+            // the library's words for its own limit
+            boolean tooMuch = e.getMessage().contains("scratch file memory");
+            throw tooMuch ? new UnmarkableException(BoundedBytes.tooMuch(limits.expandedBytes())) : e;
+        } catch (IOException e) {
+            throw e;
+        } catch (OutOfMemoryError e) {
+            throw new UnmarkableException("copying asks for more memory than there is");
+        } catch (Exception | StackOverflowError e) {
+            throw new UnmarkableException(e);
+        }
+    }
+
+    private static PDDocument open(Path path, Limits limits) throws IOException {
+        try {
+            return Loader.loadPDF(
+                    path.toFile(), MemoryUsageSetting.setupMainMemoryOnly(limits.expandedBytes()).streamCache);
         } catch (InvalidPasswordException e) {
             throw e;
         } catch (IOException | RuntimeException | StackOverflowError e) {
@@ -77,7 +102,7 @@ public final class RedlineWriter {
         }
     }
 
-    private static byte[] marked(Redline redline, PDDocument document) throws IOException {
+    private static byte[] marked(Redline redline, PDDocument document, Limits limits) throws IOException {
         try {
             boolean wasProtected = document.isEncrypted();
             document.setAllSecurityToBeRemoved(true);
@@ -94,12 +119,15 @@ public final class RedlineWriter {
             else document.getPages().insertBefore(front, document.getPage(0));
             for (Canvas more : summary.subList(1, summary.size()))
                 document.addPage(upright(SheetFile.page(document, more)));
+            Outline.add(redline, document, pages);
             typeface.embed();
             SheetFile.seal(document, "Marked: " + redline.drawing());
             document.setVersion(1.7f);
-            var bytes = new java.io.ByteArrayOutputStream();
+            BoundedBytes bytes = new BoundedBytes(limits.expandedBytes());
             document.save(bytes);
             return bytes.toByteArray();
+        } catch (Patience.GivenUpException e) {
+            throw e;
         } catch (IOException | RuntimeException | StackOverflowError e) {
             throw new UnmarkableException(e);
         }
@@ -112,6 +140,7 @@ public final class RedlineWriter {
         Optional<Redline.PageVerdict> verdict =
                 Optional.ofNullable(redline.pages().get(index + 1));
         if (marks.isEmpty() && verdict.isEmpty()) return;
+        Patience.check();
         PDPage page = document.getPage(index);
         PageFrame frame = PageFrame.of(page);
         Markup markup = new Markup(new Redpen(document, page, typeface), frame, PageInk.of(page, frame), typeface);

@@ -1,5 +1,6 @@
 package asfound.report.pdf;
 
+import asfound.recordset.Patience;
 import java.util.ArrayDeque;
 import java.util.Collections;
 import java.util.Deque;
@@ -191,6 +192,7 @@ final class Stripped {
         Set<COSBase> seen = Collections.newSetFromMap(new IdentityHashMap<>());
         Deque<COSBase> open = new ArrayDeque<>(List.of(start));
         while (!open.isEmpty()) {
+            Patience.check();
             COSBase base = open.pop();
             if (!seen.add(base)) continue;
             if (base instanceof COSStream stream)

@@ -45,7 +45,7 @@ class DemoReportInBrowserTest {
     static void write() throws Exception {
         report = folder.resolve("report");
         audit = Audits.of(RecordSets.open(DEMO, Limits.usual()), Limits.usual(), (stage, done, of) -> {});
-        OutputFolder.at(report, DEMO).write(stage -> Reports.write(audit, stage, (s, done, of) -> {}));
+        OutputFolder.at(report, DEMO).write(stage -> Reports.write(audit, Limits.usual(), stage, (s, done, of) -> {}));
         browser = new Chromium();
     }
 

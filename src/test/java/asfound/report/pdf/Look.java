@@ -1,6 +1,7 @@
 package asfound.report.pdf;
 
 import asfound.audit.Audit;
+import asfound.recordset.Limits;
 import asfound.sample.WhinfellAnnex;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -19,7 +20,7 @@ public final class Look {
             Path file = folder.resolve(redline.name());
             Files.createDirectories(file.getParent());
             try (OutputStream out = Files.newOutputStream(file)) {
-                RedlineWriter.write(redline, out).ifPresent(System.out::println);
+                RedlineWriter.write(redline, Limits.usual(), out).ifPresent(System.out::println);
             }
         }
         for (String equipment : new String[] {"LP-2A", "LP-EM", "MSB"})

@@ -6,6 +6,7 @@ import asfound.audit.Audit;
 import asfound.finding.Finding;
 import asfound.finding.Severity;
 import asfound.model.Place;
+import asfound.recordset.Limits;
 import asfound.recordset.Source;
 import asfound.sample.WhinfellAnnex;
 import java.io.ByteArrayOutputStream;
@@ -219,7 +220,8 @@ class RedlineSafetyTest {
         Files.write(file, bytes);
         Audit audit = WhinfellAnnex.in(folder);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        RedlineWriter.write(redline(file, Marks.of(WhinfellAnnex.SHEET, audit.findings(), List.of())), out);
+        RedlineWriter.write(
+                redline(file, Marks.of(WhinfellAnnex.SHEET, audit.findings(), List.of())), Limits.usual(), out);
         try (PDDocument document = Written.open(out.toByteArray())) {
             assertThat(document.getNumberOfPages()).as("seed " + seed).isPositive();
         }
@@ -228,7 +230,7 @@ class RedlineSafetyTest {
 
     private static void assertAlone(Redline redline, String why) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        assertThat(RedlineWriter.write(redline, out))
+        assertThat(RedlineWriter.write(redline, Limits.usual(), out))
                 .isPresent()
                 .get()
                 .asString()

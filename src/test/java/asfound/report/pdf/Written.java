@@ -1,6 +1,7 @@
 package asfound.report.pdf;
 
 import asfound.audit.Audit;
+import asfound.recordset.Limits;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.LinkedHashMap;
@@ -26,7 +27,7 @@ final class Written {
 
     static byte[] redline(Redline redline) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        Optional<String> trouble = RedlineWriter.write(redline, out);
+        Optional<String> trouble = RedlineWriter.write(redline, Limits.usual(), out);
         if (trouble.isPresent()) throw new IOException(trouble.get());
         return out.toByteArray();
     }
