@@ -47,6 +47,12 @@ final class FileWalk {
                 root.relativize(path).toString().replace(path.getFileSystem().getSeparator(), "/"));
     }
 
+    /** Named like a drawing or a table, and not one of the helpers that office programs and systems leave behind. */
+    private static boolean seemsMeant(Path file) {
+        String name = file.getFileName().toString();
+        return name.matches("(?is)\\.(?![_~]).*\\.(pdf|xls[xm]|csv|tsv|ya?ml)");
+    }
+
     private static boolean isHidden(Path path) {
         String name = path.getFileName().toString();
         return name.startsWith(".")
@@ -83,7 +89,14 @@ final class FileWalk {
 
         @Override
         public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-            if (isHidden(file)) return FileVisitResult.CONTINUE;
+            if (isHidden(file)) {
+                if (seemsMeant(file))
+                    say(
+                            file,
+                            "The file is hidden, its name begins with a dot, and was not read.",
+                            "Give it another name if it belongs to the records.");
+                return FileVisitResult.CONTINUE;
+            }
             if (files.size() >= MOST) {
                 say(
                         file,
@@ -140,11 +153,16 @@ final class FileWalk {
             problems.add(new Problem(Place.file(relative(root, path)), message, remedy));
         }
 
+        /** A report of ours, by its list of hashes, or by its data where only they were copied. */
         private static boolean isReport(Path folder) {
-            Path audit = folder.resolve("audit.json");
-            if (!Files.isRegularFile(audit)) return false;
-            try (var in = Files.newInputStream(audit)) {
-                return new String(in.readNBytes(400), StandardCharsets.UTF_8).contains("\"asfound-audit/");
+            return begins(folder.resolve("asfound.sha256"), "# asfound report")
+                    || begins(folder.resolve("audit.json"), "\"asfound-audit/");
+        }
+
+        private static boolean begins(Path file, String with) {
+            if (!Files.isRegularFile(file)) return false;
+            try (var in = Files.newInputStream(file)) {
+                return new String(in.readNBytes(400), StandardCharsets.UTF_8).contains(with);
             } catch (IOException unreadable) {
                 return false;
             }

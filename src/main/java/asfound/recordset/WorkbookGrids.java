@@ -117,6 +117,15 @@ final class WorkbookGrids {
                 break;
             }
             String text = row.hasCell(c) ? text(row.getCell(c)) : "";
+            String showable = Unshowable.replaced(text);
+            if (!showable.equals(text))
+                problems.add(
+                        "rows with characters that cannot be shown",
+                        place,
+                        "The row holds control characters or marks that turn the direction of writing; they were read as"
+                                + " \uFFFD.",
+                        "Check the row against its source, and write it anew without them.");
+            text = showable;
             if (text.length() > limits.fieldChars()) {
                 problems.add(
                         "fields that are too long",

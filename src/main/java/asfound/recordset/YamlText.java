@@ -62,7 +62,7 @@ public sealed interface YamlText {
         if (token == JsonToken.START_OBJECT) {
             List<Entry> entries = new ArrayList<>();
             while (parser.nextToken() == JsonToken.FIELD_NAME) {
-                String key = parser.currentName();
+                String key = Unshowable.replaced(parser.currentName());
                 int keyLine = parser.currentTokenLocation().getLineNr();
                 entries.add(new Entry(key, keyLine, node(parser, parser.nextToken(), depth + 1)));
             }
@@ -75,6 +75,6 @@ public sealed interface YamlText {
             return new Items(items, line);
         }
         String text = token == null || token == JsonToken.VALUE_NULL ? "" : parser.getText();
-        return new Text(text, line);
+        return new Text(Unshowable.replaced(text), line);
     }
 }

@@ -104,6 +104,14 @@ class BrokenInputsTest {
                 // tables
                 arguments("nul.csv", ascii(SURVEY + "MDP,9,feeds,LP\u0000-3,tone\n"), "row 3: The row holds NUL bytes"),
                 arguments(
+                        "steering.csv",
+                        ascii(SURVEY + "MDP,9,feeds,\u001b[31mLP-3\u001b[0m,tone\n"),
+                        "row 3: The row holds control characters or marks that turn the direction"),
+                arguments(
+                        "turned.csv",
+                        (SURVEY + "MDP,9,feeds,\u202e3-PL,tone\n").getBytes(StandardCharsets.UTF_8),
+                        "row 3: The row holds control characters or marks that turn the direction"),
+                arguments(
                         "quote.csv",
                         ascii(SURVEY + "MDP,9,feeds,\"LP-3,tone\nMDP,11,feeds,LP-4,tone\n"),
                         "row 3: A quotation mark in this row is not closed"),

@@ -132,6 +132,37 @@ class RecordSetsTest {
     }
 
     @Test
+    void a_report_is_known_by_its_list_of_hashes_wherever_it_lies_and_another_folder_with_such_a_name_is_read()
+            throws Exception {
+        put("a.csv", "from,to\nMDP,LP-1\n");
+        put("survey/march/asfound.sha256", "# asfound report; to check it: sha256sum -c asfound.sha256\n");
+        put("survey/march/retrace.csv", "rank,panel,circuit,expect,method\n1,MDP,7,LP-1,tone\n");
+        put("one-line/asfound.sha256", "not ours\n");
+        put("one-line/b.csv", "from,to\nMDP,LP-2\n");
+        RecordSet record = open();
+        assertThat(record.sources())
+                .extracting(Source::file)
+                .containsExactly("a.csv", "one-line/asfound.sha256", "one-line/b.csv");
+        assertThat(said(record)).anyMatch(p -> p.startsWith("survey/march: The folder holds an earlier report"));
+    }
+
+    @Test
+    void a_hidden_file_that_is_named_like_a_drawing_is_told() throws Exception {
+        put("a.csv", "from,to\nMDP,LP-1\n");
+        put(".LP-2.pdf", "%PDF-1.7");
+        put("..\\..\\evil.csv", "from,to\nMDP,LP-2\n");
+        put("._a.csv", "litter of a system");
+        put(".~lock.a.csv#", "litter of an office program");
+        put(".DS_Store", "litter of a system");
+        assertThat(said(open()))
+                .containsExactly(
+                        "..\\..\\evil.csv: The file is hidden, its name begins with a dot, and was not read. Give it another"
+                                + " name if it belongs to the records.",
+                        ".LP-2.pdf: The file is hidden, its name begins with a dot, and was not read. Give it another"
+                                + " name if it belongs to the records.");
+    }
+
+    @Test
     void control_characters_in_names_are_not_passed_on() throws Exception {
         put("a\u001b[31m\u202e.csv", "from,to\nMDP,LP-1\n");
         assertThat(open().sources().get(0).file()).isEqualTo("a?[31m?.csv");

@@ -1,5 +1,7 @@
 package asfound.drawing.page;
 
+import asfound.recordset.Unshowable;
+
 /** Letters as a person reads them: ligatures taken apart, every kind of space and minus made plain. */
 final class Letters {
 
@@ -24,7 +26,8 @@ final class Letters {
             case 0xFB03 -> out.append("ffi");
             case 0xFB04 -> out.append("ffl");
             case 0x200B, 0xFEFF -> out.append("");
-            default -> out.append(Character.isISOControl(c) ? Glyph.UNKNOWN : Character.toString(c));
+            default ->
+                out.append(Character.isISOControl(c) || Unshowable.is(c) ? Glyph.UNKNOWN : Character.toString(c));
         }
     }
 }
