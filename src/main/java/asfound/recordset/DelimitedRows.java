@@ -188,7 +188,8 @@ final class DelimitedRows {
         return cells;
     }
 
-    private void add(List<String> cells, String text, int row) {
+    private void add(List<String> cells, String cell, int row) {
+        String text = GuardedCell.text(cell);
         if (cells.size() >= limits.columns()) {
             if (!text.isBlank())
                 problems.add(

@@ -225,7 +225,7 @@ class TablesTest {
             String text = randomTable(random);
             List<List<String>> expected = new ArrayList<>();
             for (CSVRecord r : CSVFormat.RFC4180.builder().get().parse(new StringReader(text)))
-                expected.add(r.toList());
+                expected.add(r.stream().map(TablesTest::unguarded).toList());
             GridReading reading = Grids.read(TableFiles.text(folder, "r.csv", text), Limits.usual());
             assertThat(reading.grids().get(0).rows().stream()
                             .map(GridRow::cells)
@@ -236,8 +236,13 @@ class TablesTest {
         }
     }
 
+    /** The reference library knows nothing of the apostrophe that guards a cell. */
+    private static String unguarded(String cell) {
+        return cell.matches("(?s)'('| *[=+@\\n-]).*") ? cell.substring(1) : cell;
+    }
+
     private static String randomTable(Random random) throws IOException {
-        String[] bits = {"LP-2A", "a\"b", "\"", "x,y", "two\nlines", " ", "7", "é", ";", "'", "Recept rm 204"};
+        String[] bits = {"LP-2A", "a\"b", "\"", "x,y", "two\nlines", " ", "7", "é", ";", "'", "=1", "Recept rm 204"};
         StringBuilder text = new StringBuilder();
         try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
             printer.printRecord("panel", "circuit", "relation", "found", "method", "note");
