@@ -9,6 +9,7 @@ import asfound.network.DeviceRecord;
 import asfound.network.DeviceRecord.Sighting;
 import asfound.network.Served;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -104,10 +105,11 @@ final class Comparisons {
         return at.sightings().stream().filter(Sighting::traces).map(Sighting::observation);
     }
 
-    /** Each thing once: equipment by its one name, descriptions by their text. */
+    /** Each thing once: equipment by its one name, descriptions by their text. The order of the rows decides nothing. */
     private static List<Served> once(Stream<Served> things) {
         Set<String> met = new LinkedHashSet<>();
-        return things.filter(t -> met.add(t.equipment().map(e -> "=" + e).orElse(t.text())))
+        return things.sorted(Comparator.comparing(Served::inWords).thenComparing(Served::text))
+                .filter(t -> met.add(t.equipment().map(e -> "=" + e).orElse(t.text())))
                 .toList();
     }
 

@@ -4,6 +4,7 @@ import asfound.model.Directory;
 import asfound.model.Observation;
 import asfound.model.OneLine;
 import asfound.model.Place;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -68,7 +69,7 @@ public record DeviceRecord(Device device, List<Showing> showings, List<Sighting>
         }
     }
 
-    /** What traced observations found the device to feed (or to be fed by), each once, in order of rows. */
+    /** What traced observations found the device to feed (or to be fed by), each once, in order of their names. */
     public List<Served> tracedTo() {
         return sightings.stream()
                 .filter(Sighting::traces)
@@ -76,6 +77,7 @@ public record DeviceRecord(Device device, List<Showing> showings, List<Sighting>
                         || s.observation().relation() == Observation.Relation.FED_BY)
                 .flatMap(s -> s.serves().stream())
                 .distinct()
+                .sorted(Comparator.comparing(Served::inWords).thenComparing(Served::text))
                 .toList();
     }
 }

@@ -13,7 +13,7 @@ import java.util.function.UnaryOperator;
  * or two, boards, a transfer switch, a UPS, an inverter, ties, connections without devices, and a survey that now and then
  * finds something else.
  */
-final class RandomBuilding {
+public final class RandomBuilding {
 
     record Feeder(String from, String device, String to, boolean tie) {}
 
@@ -34,7 +34,7 @@ final class RandomBuilding {
     final List<String> modified = new ArrayList<>();
     private final Random random;
 
-    RandomBuilding(long seed) {
+    public RandomBuilding(long seed) {
         random = new Random(seed);
         int boards = 2 + random.nextInt(4);
         add("UTIL-1", EquipmentKind.UTILITY);
@@ -118,7 +118,7 @@ final class RandomBuilding {
         Collections.shuffle(survey, order);
     }
 
-    Building build() {
+    public Building build() {
         return build(UnaryOperator.identity());
     }
 
