@@ -59,7 +59,7 @@ final class PlainText {
                 .filter(c -> !(c >= 0xFF01 && c <= 0xFF5E))
                 .filter(PlainText::isStrange)
                 .mapToObj(c -> (isDirection(c) ? "a mark that turns the direction of writing" : name(c))
-                        + String.format(" (U+%04X)", c))
+                        + String.format(Locale.ROOT, " (U+%04X)", c))
                 .findFirst();
     }
 

@@ -14,8 +14,8 @@ final class Statements {
     private Statements() {}
 
     static String of(Share building, Optional<Chosen> chosen) {
-        String counts = "%d of %s traced, %d of them wrong."
-                .formatted(building.traced(), entries(building.drawn(), "drawn"), building.wrong());
+        String counts = building.traced() + " of " + entries(building.drawn(), "drawn") + " traced, " + building.wrong()
+                + " of them wrong.";
         return counts + " " + aboutTheRest(building, chosen) + NO_SUBSTITUTE;
     }
 

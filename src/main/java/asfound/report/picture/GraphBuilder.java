@@ -10,6 +10,7 @@ import asfound.network.Standing;
 import asfound.report.picture.Picture.Form;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -49,7 +50,9 @@ final class GraphBuilder {
                 if (!fromHere) graph.add(reference(c.from()));
                 graph.add(edge(c, key(c.from(), fromHere), key(c.to(), true), n++));
             } else
-                away.computeIfAbsent("%06d %s".formatted(sheetOf.get(c.to()), c.from()), k -> new ArrayList<>())
+                away.computeIfAbsent(
+                                String.format(Locale.ROOT, "%06d %s", sheetOf.get(c.to()), c.from()),
+                                k -> new ArrayList<>())
                         .add(c);
         }
         for (List<Connection> together : away.values()) leave(graph, together, n++);

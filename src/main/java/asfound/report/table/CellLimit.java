@@ -1,5 +1,7 @@
 package asfound.report.table;
 
+import java.util.Locale;
+
 /** What a cell of a workbook can hold: at most 32,767 characters (ECMA-376 applications' limit), and no control characters. */
 final class CellLimit {
 
@@ -21,7 +23,7 @@ final class CellLimit {
         StringBuilder shown = new StringBuilder(text.length());
         text.codePoints().forEach(c -> {
             if (fits(c)) shown.appendCodePoint(c);
-            else shown.append(String.format("<U+%04X>", c));
+            else shown.append(String.format(Locale.ROOT, "<U+%04X>", c));
         });
         return shown.toString();
     }

@@ -5,6 +5,7 @@ import java.nio.charset.CharsetEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -41,7 +42,7 @@ public final class Shown {
         text.codePoints().forEach(c -> {
             if (c == '\t' || c == '\n' || c == '\r') line.append(' ');
             else if (isPlain(c)) line.appendCodePoint(c);
-            else line.append(String.format("<U+%04X>", c));
+            else line.append(String.format(Locale.ROOT, "<U+%04X>", c));
         });
         return line.toString();
     }
