@@ -7,7 +7,9 @@ import asfound.network.Device;
 import asfound.network.Served;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -40,17 +42,21 @@ public record DuplicateFeed(Event event) implements Finding {
         return GUIDE;
     }
 
+    /** Things that the same devices feed are one event. */
     private static List<DuplicateFeed> find(Facts facts) {
-        List<DuplicateFeed> found = new ArrayList<>();
+        Map<List<Comparison>, List<String>> fedAlike = new LinkedHashMap<>();
         Set<String> told = new HashSet<>();
         for (Comparison c : facts.open()) {
             for (Served thing : c.seen()) {
                 if (c.backfed() || !isOneThing(facts, thing) || !told.add(thing.inWords())) continue;
                 List<Comparison> feeding = feeding(facts, thing);
-                if (separate(feeding) > 1) found.add(of(facts, thing, feeding));
+                if (separate(feeding) > 1)
+                    fedAlike.computeIfAbsent(feeding, f -> new ArrayList<>()).add(thing.inWords());
             }
         }
-        return found;
+        return fedAlike.entrySet().stream()
+                .map(e -> of(facts, e.getValue(), e.getKey()))
+                .toList();
     }
 
     /** Equipment under its own name, or a load with a tag of its own; a transfer switch or source has several by design. */
@@ -74,7 +80,7 @@ public record DuplicateFeed(Event event) implements Finding {
                 .toList();
     }
 
-    /** How many feeds they are: poles on consecutive positions of one side, all of them undrawn, are one device. */
+    /** How many feeds they are: poles on consecutive positions of one side, drawn alike or not at all, are one device. */
     private static int separate(List<Comparison> feeding) {
         int feeds = 0;
         for (Comparison c : feeding) {
@@ -86,20 +92,22 @@ public record DuplicateFeed(Event event) implements Finding {
 
     private static boolean isNextPole(Comparison pole, Comparison next) {
         return pole.panel().equals(next.panel())
-                && pole.drawn().isEmpty() == next.drawn().isEmpty()
+                && pole.drawn().equals(next.drawn())
                 && Comparisons.isNumber(pole.device().key())
                 && Comparisons.isNumber(next.device().key())
                 && Displacement.position(next) == Displacement.position(pole) + 2;
     }
 
-    private static DuplicateFeed of(Facts facts, Served thing, List<Comparison> feeding) {
+    private static DuplicateFeed of(Facts facts, List<String> things, List<Comparison> feeding) {
         List<Comparison> undrawnFirst = Stream.concat(
                         feeding.stream().filter(facts::isOpen), feeding.stream().filter(c -> !facts.isOpen(c)))
                 .toList();
         String labels = Words.list(feeding.stream().map(c -> c.device().label()).toList());
-        String message = thing.inWords() + " was traced to " + labels
-                + ", with no tie or transfer switch to explain it: opening one leaves it live through the other.";
-        String correction = "Draw " + thing.inWords() + " at each of " + labels + " until one feed is taken off.";
+        boolean one = things.size() == 1;
+        String message = Words.list(things) + (one ? " was" : " were each") + " traced to " + labels
+                + ", with no tie or transfer switch to explain it: opening one leaves " + (one ? "it" : "them")
+                + " live through the other.";
+        String correction = "Draw " + Words.list(things) + " at each of " + labels + " until one feed is taken off.";
         return new DuplicateFeed(Events.at(facts, undrawnFirst)
                 .severity(Severity.DANGER)
                 .says(message, correction)

@@ -34,6 +34,18 @@ class EventsTest {
     }
 
     @Test
+    void two_panels_that_both_hang_on_the_same_two_breakers_are_one_duplicate_feed() {
+        assertThat(findings(
+                        "MDP/7 PANEL LP-1",
+                        "MDP/9 PANEL LP-2",
+                        "MDP/7 feeds LP-1",
+                        "MDP/7 feeds LP-2",
+                        "MDP/9 feeds LP-1",
+                        "MDP/9 feeds LP-2"))
+                .containsExactly("duplicate-feed MDP/7, MDP/9");
+    }
+
+    @Test
     void a_crossing_of_which_only_one_side_was_traced_is_feeds_other() {
         assertThat(findings("MDP/7 PANEL LP-1", "MDP/9 PANEL LP-2", "MDP/7 feeds LP-2"))
                 .containsExactly("feeds-other MDP/7");
