@@ -3,12 +3,10 @@ package asfound.drawing.schedule;
 import asfound.model.Directory;
 import asfound.model.Directory.Circuit;
 import asfound.model.Directory.Header;
-import asfound.model.Directory.Use;
 import asfound.model.Place;
 import asfound.model.Problem;
 import asfound.model.Stated;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -53,7 +51,7 @@ final class Continuations {
         if (!named && (between == 0 || lowest(b) == 1)) return false;
         Set<Integer> own = positions(a);
         long again = b.circuits().stream()
-                .filter(c -> !isBlank(c))
+                .filter(c -> !PageBreak.isRest(c))
                 .filter(c -> c.positions().stream().anyMatch(own::contains))
                 .count();
         return named ? again <= 1 : again == 0 && lowest(b) > 1;
@@ -80,18 +78,19 @@ final class Continuations {
         return out;
     }
 
-    private static boolean isBlank(Circuit c) {
-        return c.use() == Use.SPACE && c.description().isBlank() && c.ratingA().isBlank();
-    }
-
     private static Directory joined(Directory a, Directory b) {
-        List<Circuit> circuits = new ArrayList<>(a.circuits());
-        for (Circuit c : b.circuits()) if (!carriesOn(a, c)) circuits.add(c);
-        circuits.sort(Comparator.comparingInt(Circuit::position));
+        PageBreak over = PageBreak.join(a.circuits(), b.circuits());
+        List<Circuit> circuits = over.circuits();
         List<Integer> unread = new ArrayList<>(a.unread());
         unread.addAll(b.unread());
+        unread.addAll(over.twice());
         List<Problem> problems = new ArrayList<>(a.problems());
         problems.addAll(b.problems());
+        for (int p : over.twice())
+            problems.add(new Problem(
+                    b.place(),
+                    "Position " + p + " belongs to two entries, one on each side of the page break.",
+                    "Look at the drawing at this place."));
         List<Integer> missing = missing(circuits);
         if (!missing.isEmpty()) {
             unread.addAll(missing);
@@ -119,16 +118,6 @@ final class Continuations {
         for (int p = seen.stream().min(Integer::compare).orElse(1); p <= highest; p++)
             if (!seen.contains(p)) out.add(p);
         return out;
-    }
-
-    /** The rows of a device that began on the page before: blank, or printed once more. */
-    private static boolean carriesOn(Directory a, Circuit c) {
-        for (Circuit o : a.circuits())
-            if (o.positions().containsAll(c.positions()) || o.positions().contains(c.position()) && o.poles() > 1)
-                return isBlank(c)
-                        || c.description().or("").equals(o.description().or(""))
-                                && c.ratingA().value().equals(o.ratingA().value());
-        return false;
     }
 
     private static Header header(Header a, Header b) {

@@ -117,11 +117,17 @@ final class Headers {
             if (overUnder && other.bottom() <= b.y() + 1) top = Math.max(top, other.bottom());
             if (overUnder && other.y() >= b.bottom() - 1) bottom = Math.min(bottom, other.y());
             if (other.right() <= b.x() + 1) {
-                left = Math.max(left, Math.min(b.x() - 1, (other.right() + b.x()) / 2));
+                left = Math.max(
+                        left,
+                        Math.min(b.x() - 1, beside ? Gutter.between(phrases, other, b) : (other.right() + b.x()) / 2));
                 if (beside) leftEnd = Math.max(leftEnd, other.right());
             }
             if (other.x() >= b.right() - 1) {
-                right = Math.min(right, Math.max(b.right() + 1, (other.x() + b.right()) / 2));
+                right = Math.min(
+                        right,
+                        Math.max(
+                                b.right() + 1,
+                                beside ? Gutter.between(phrases, b, other) : (other.x() + b.right()) / 2));
                 if (beside) rightEnd = Math.min(rightEnd, other.x());
             }
         }

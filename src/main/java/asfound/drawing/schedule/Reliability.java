@@ -121,7 +121,7 @@ final class Reliability {
             if (!side.roles().containsKey(Role.DESCRIPTION)) say(whole, 0.35, "No column of descriptions was found.");
             boolean rated =
                     side.roles().containsKey(Role.RATING) || side.roles().containsKey(Role.DEVICE);
-            if (!rated) confidence -= 0.15;
+            if (!rated) say(whole, 0.15, "No column of ratings was found.");
             if (!side.spine().headed()) confidence -= 0.1;
             for (Column c : side.columns())
                 if (!side.roles().containsValue(c) && !c.isBlank() && !isKnown(c))

@@ -75,7 +75,28 @@ final class RowReader {
         boolean ruled = rows.size() > 1
                 && sheet.across().between(rows.get(rows.size() - 2).y(), last).stream()
                         .anyMatch(r -> r.passes(x));
-        return rule <= last + 1.25 * pitch || ruled ? rule : open;
+        boolean closed = rule != open && (rule <= last + 1.25 * pitch || ruled);
+        return closed ? rule : wrapped(last, open, pitch);
+    }
+
+    /** Without a rule: further lines of the last entry's description, which follow each other more closely than rows do. */
+    private double wrapped(double last, double open, double pitch) {
+        Column own = side.roles().get(Role.DESCRIPTION);
+        if (own == null) return open;
+        double end = open, above = last;
+        for (Phrase p : phrases) {
+            if (p.centreY() <= last - 0.5 * pitch || p.centreX() < side.left() || p.centreX() > side.right()) continue;
+            boolean alone = p.left() >= own.left() - 1 && p.centreX() < own.right();
+            if (p.centreY() <= open) {
+                if (alone) above = p.centreY();
+                continue;
+            }
+            double gap = p.centreY() - above;
+            if (!alone || gap > 1.5 * size || gap > 0.85 * pitch) break;
+            above = p.centreY();
+            end = above + 0.6 * size;
+        }
+        return end;
     }
 
     /** Words of one column on one level. */

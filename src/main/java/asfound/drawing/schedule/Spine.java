@@ -121,6 +121,25 @@ final class Spine {
 
     /** The share of rows that go up by the usual step, or that name several positions of one device. */
     double regular() {
+        return Math.max(regularByStep(), proportional());
+    }
+
+    /** The share of rows that lie as far below the row before as their number is above its: one row to a position. */
+    private double proportional() {
+        List<Integer> n = numbers();
+        List<Double> heights = new ArrayList<>();
+        for (int i = 1; i < n.size(); i++) {
+            int up = n.get(i) - n.get(i - 1);
+            heights.add(up <= 0 ? -1.0 : (tokens.get(i).y() - tokens.get(i - 1).y()) / up);
+        }
+        List<Double> rising = heights.stream().filter(h -> h > 0).sorted().toList();
+        if (rising.isEmpty()) return 0;
+        double usual = rising.get(rising.size() / 2);
+        if (usual < 0.8 * size()) return 0;
+        return heights.stream().filter(h -> Math.abs(h - usual) < 0.12 * usual).count() / (n.size() - 1.0);
+    }
+
+    private double regularByStep() {
         List<Integer> n = numbers();
         int step = step(), good = 0;
         for (int i = 1; i < n.size(); i++) {

@@ -134,11 +134,11 @@ final class TableFinder {
         if (lowest == 1) return false;
         int highest = seen.stream().max(Integer::compare).orElse(0);
         if (lowest == highest + 1 || lowest > highest && lowest - highest < 4) return true;
-        // the second half of a sheet whose columns go on from another page
+        // the second half of a sheet whose columns go on from another page; a device may end them without a number
         return lowest > highest
                 && a.step() == 1
                 && b.step() == 1
-                && Math.abs(a.tokens().size() - b.tokens().size()) <= 1;
+                && Math.abs(a.lastY() - b.lastY()) < 3.5 * Math.max(a.pitch(), b.pitch());
     }
 
     private Table table(List<Side> panel, Grid grid) {
