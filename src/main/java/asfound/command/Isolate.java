@@ -9,6 +9,7 @@ import asfound.network.Network;
 import asfound.recordset.NothingToDoException;
 import asfound.recordset.RecordSets;
 import asfound.report.pdf.IsolationSheet;
+import asfound.report.pdf.Paper;
 import asfound.report.terminal.IsolationText;
 import asfound.report.terminal.Progress;
 import java.io.IOException;
@@ -33,7 +34,7 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true,
         footerHeading = "%nExample:%n",
-        footer = "  asfound isolate fixtures/kestrel-wharf LP-2A --pdf LP-2A.pdf")
+        footer = "  asfound isolate fixtures/kestrel-wharf LP-2A --pdf LP-2A.pdf --paper a4")
 final class Isolate implements Callable<Integer> {
 
     private static final int LISTED = 12;
@@ -59,6 +60,9 @@ final class Isolate implements Callable<Integer> {
     @Option(names = "--pdf", paramLabel = "FILE", description = "also write the isolation sheet to print")
     private Path pdf;
 
+    @Option(names = "--paper", paramLabel = "letter|a4", description = "the sheet's paper (default: letter)")
+    private Paper paper = Paper.LETTER;
+
     @Override
     public Integer call() throws NothingToDoException, IOException {
         Audit audit = audit();
@@ -69,7 +73,7 @@ final class Isolate implements Callable<Integer> {
                 .orElseThrow(() -> new NothingToDoException(equipment.name()
                         + " is a source of supply, for which no isolation verdict is given."
                         + " Name the equipment that it feeds."));
-        if (pdf != null) NewFile.write(pdf, out -> IsolationSheet.write(audit, equipment.name(), out));
+        if (pdf != null) NewFile.write(pdf, out -> IsolationSheet.write(audit, equipment.name(), paper, out));
         IsolationText.of(audit, verdict, Streams.charset())
                 .forEach(spec.commandLine().getOut()::println);
         return 0;

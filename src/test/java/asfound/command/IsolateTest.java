@@ -7,9 +7,15 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** {@code asfound isolate} as a person at the electrical room's door uses it, on a small boat yard. */
 class IsolateTest {
@@ -106,5 +112,48 @@ class IsolateTest {
         assertThat(Files.readAllBytes(sheet)).startsWith("%PDF".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
         assertThat(isolate("LP-2", "--pdf", sheet.toString())).isEqualTo(2);
         assertThat(err.toString()).contains("is there already");
+    }
+
+    @Test
+    void the_sheet_is_on_the_paper_that_was_asked_for() throws IOException {
+        for (String[] paper : new String[][] {{"letter", "612 x 792"}, {"a4", "595 x 842"}}) {
+            Path sheet = yard.resolve(paper[0] + ".pdf");
+            assertThat(isolate("LP-1", "--pdf", sheet.toString(), "--paper", paper[0]))
+                    .isZero();
+            try (PDDocument document = Loader.loadPDF(sheet.toFile())) {
+                PDRectangle box = document.getPage(0).getMediaBox();
+                assertThat(Math.round(box.getWidth()) + " x " + Math.round(box.getHeight()))
+                        .isEqualTo(paper[1]);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"letter", "a4"})
+    void a_long_way_of_supply_turns_the_sheet_lengthwise_and_still_is_one_page(String paper) throws IOException {
+        Path sheet = yard.resolve("ELP-1.pdf");
+        err.getBuffer().setLength(0);
+        int status = Main.run(
+                new PrintWriter(out),
+                new PrintWriter(err),
+                "isolate",
+                "fixtures/kestrel-wharf",
+                "ELP-1",
+                "--pdf",
+                sheet.toString(),
+                "--paper",
+                paper);
+        assertThat(status).as(err.toString()).isZero();
+        try (PDDocument document = Loader.loadPDF(sheet.toFile())) {
+            assertThat(document.getNumberOfPages()).isEqualTo(1);
+            assertThat(document.getPage(0).getMediaBox().getWidth())
+                    .isGreaterThan(document.getPage(0).getMediaBox().getHeight());
+            assertThat(new PDFTextStripper().getText(document))
+                    .contains("THE DRAWING MAY NOT BE USED FOR ISOLATION")
+                    .contains("Ways of supply")
+                    .contains("INV-2")
+                    .contains("Tester proven before / after")
+                    .contains("One page.");
+        }
     }
 }

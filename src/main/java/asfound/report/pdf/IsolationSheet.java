@@ -14,6 +14,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -23,16 +24,16 @@ import java.util.stream.Collectors;
  */
 public final class IsolationSheet {
 
-    private static final double MARGIN = 40, FOOT = 98;
+    private static final double MARGIN = 40, FOOT = 98, FOOT_LENGTHWISE = 84;
     /** Room for what stands below the picture, and the smallest scale at which it can be read. */
-    private static final double AFTER = 160, SMALLEST = 0.68;
+    private static final double AFTER = 160, AFTER_LENGTHWISE = 152, SMALLEST = 0.68;
 
     private final Audit audit;
     private final Verdict verdict;
     private final Equipment equipment;
     private final SheetFile file;
     private final Paper paper;
-    private final Flow flow;
+    private Flow flow;
 
     private IsolationSheet(Audit audit, Verdict verdict, Equipment equipment, SheetFile file, Paper paper) {
         this.audit = audit;
@@ -40,7 +41,6 @@ public final class IsolationSheet {
         this.equipment = equipment;
         this.file = file;
         this.paper = paper;
-        this.flow = new Flow(() -> file.page(paper), MARGIN, MARGIN - 6, FOOT);
     }
 
     /** The sheet on Letter paper. */
@@ -70,7 +70,42 @@ public final class IsolationSheet {
         }
     }
 
+    /** Upright on one page, else lengthwise on one page; else rather a page of its own than a picture that nobody can read. */
     private void draw() {
+        SupplyPaths paths = SupplyPaths.of(audit.network(), equipment.name());
+        PathPicture picture = new PathPicture(paths, equipment.name(), points(false), points(true), file.typeface());
+        if (!fits(this::upright, AFTER, paths, picture) && !fits(this::lengthwise, AFTER_LENGTHWISE, paths, picture)) {
+            begin(this::upright);
+            sources(paths);
+            record();
+            Flow own = lengthwise();
+            picture(own, picture, paths, scale(own, picture, own.free() - 80));
+        }
+        foot();
+    }
+
+    private Flow upright() {
+        return new Flow(() -> file.page(paper), MARGIN, MARGIN - 6, FOOT);
+    }
+
+    private Flow lengthwise() {
+        return new Flow(() -> file.lengthwise(paper), MARGIN, MARGIN - 12, FOOT_LENGTHWISE);
+    }
+
+    /** Draws the whole sheet where the picture has room beside the rest; gives whether it had. */
+    private boolean fits(Supplier<Flow> on, double after, SupplyPaths paths, PathPicture picture) {
+        begin(on);
+        double scale = scale(flow, picture, flow.free() - after);
+        if (scale < SMALLEST) return false;
+        picture(flow, picture, paths, scale);
+        sources(paths);
+        record();
+        return true;
+    }
+
+    private void begin(Supplier<Flow> on) {
+        file.pages().clear();
+        flow = on.get();
         head();
         banner();
         flow.text(verdict.reason(), Type.bold(11)).skip(3);
@@ -80,19 +115,6 @@ public final class IsolationSheet {
                             + String.join("  >  ", verdict.path()),
                     Type.plain(9.5));
         points();
-        SupplyPaths paths = SupplyPaths.of(audit.network(), equipment.name());
-        PathPicture picture = new PathPicture(paths, equipment.name(), points(false), points(true), file.typeface());
-        double scale = scale(flow, picture, flow.free() - AFTER);
-        boolean fits = scale >= SMALLEST;
-        if (fits) picture(flow, picture, paths, scale);
-        sources(paths);
-        record();
-        if (!fits) {
-            // rather a page of its own than a picture that nobody can read
-            Flow lengthwise = new Flow(() -> file.lengthwise(paper), MARGIN, MARGIN - 6, FOOT);
-            picture(lengthwise, picture, paths, scale(lengthwise, picture, lengthwise.free() - 80));
-        }
-        foot();
     }
 
     private static double scale(Flow flow, PathPicture picture, double room) {
@@ -112,7 +134,17 @@ public final class IsolationSheet {
         String kind = equipment.kind().word().isEmpty() ? "" : equipment.kind().word() + ", ";
         String also =
                 equipment.alsoWritten().isEmpty() ? "" : "; also written " + String.join(", ", equipment.alsoWritten());
-        flow.text(kind + audit.recordSet().building() + also, Type.plain(9.5)).skip(6);
+        String about = kind + audit.recordSet().building() + also;
+        Type type = Type.plain(9.5);
+        double beside = flow.width() - file.typeface().width(equipment.name(), Type.bold(20)) - 20;
+        if (isLengthwise() && file.typeface().width(about, type) < beside)
+            flow.canvas().textRight(about, flow.right(), flow.y() - 6, type);
+        else flow.text(about, type);
+        flow.skip(6);
+    }
+
+    private boolean isLengthwise() {
+        return flow.width() > 650;
     }
 
     private void banner() {
@@ -126,14 +158,25 @@ public final class IsolationSheet {
             return;
         }
         boolean fails = verdict.standing() == Standing.FAILS;
+        boolean oneLine = isLengthwise();
+        double high = oneLine ? 40 : 78;
         Tint ground = fails ? Tint.INK : Tint.WHITE, text = fails ? Tint.WHITE : Tint.INK;
-        canvas.fill(x, y, w, 78, ground);
-        canvas.box(x + 1.5, y + 1.5, w - 3, 75, new Pen(3, Tint.INK));
-        canvas.text("THE DRAWING MAY NOT BE", x + 14, y + 32, Type.bold(28).in(text));
-        canvas.text("USED FOR ISOLATION", x + 14, y + 63, Type.bold(28).in(text));
+        canvas.fill(x, y, w, high, ground);
+        canvas.box(x + 1.5, y + 1.5, w - 3, high - 3, new Pen(3, Tint.INK));
+        if (oneLine) {
+            canvas.text(
+                    "THE DRAWING MAY NOT BE USED FOR ISOLATION",
+                    x + 14,
+                    y + 31,
+                    Type.bold(23).in(text));
+        } else {
+            canvas.text("THE DRAWING MAY NOT BE", x + 14, y + 32, Type.bold(28).in(text));
+            canvas.text("USED FOR ISOLATION", x + 14, y + 63, Type.bold(28).in(text));
+        }
         String why = fails ? "It fails." : "It is unproven.";
-        canvas.textRight(why, x + w - 14, y + 62, Type.bold(12).in(text));
-        flow.skip(85);
+        canvas.textRight(
+                why, x + w - 14, y + high - (oneLine ? 13 : 16), Type.bold(12).in(text));
+        flow.skip(high + 7);
     }
 
     private Set<Device> points(boolean asFound) {
@@ -245,7 +288,8 @@ public final class IsolationSheet {
         List<Canvas> pages = file.pages();
         for (int i = 0; i < pages.size(); i++) {
             Canvas canvas = pages.get(i);
-            double w = canvas.width() - 2 * MARGIN, y = canvas.height() - FOOT + 8;
+            double foot = canvas.width() > canvas.height() ? FOOT_LENGTHWISE : FOOT;
+            double w = canvas.width() - 2 * MARGIN, y = canvas.height() - foot + 8;
             canvas.line(MARGIN, y, canvas.width() - MARGIN, y, Pen.FIRM);
             y = Paragraph.of(Cautions.WORK_AID + " " + Cautions.AGREES, Type.bold(8.2), w, canvas.typeface())
                     .draw(canvas, MARGIN, y + 4);

@@ -4,6 +4,7 @@ import asfound.model.Box;
 import asfound.network.Connection;
 import asfound.network.Device;
 import asfound.network.Equipment;
+import asfound.report.picture.Standings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -187,7 +188,7 @@ final class PathLayout {
         double devices = 0, words = 30;
         for (Line l : leaving) {
             devices = Math.max(devices, tapsWidth(l, l.left));
-            words = Math.max(words, tapsWidth(l, l.right) + 6);
+            words = Math.max(words, Math.max(tapsWidth(l, l.right) + 6, wordsWidth(l)));
         }
         double at = x + BEFORE + devices;
         // downward lines take the far tracks from the top on, so that two lines that turn the same way do not cross
@@ -199,6 +200,13 @@ final class PathLayout {
             if (Math.abs(l.leftY - l.rightY) > 0.5) at += TRACK;
         }
         return at + words + 6;
+    }
+
+    /** What is written at a line's end must not run into the box there. */
+    private double wordsWidth(Line line) {
+        String tag = Standings.tag(line.connection.standing());
+        double said = line.connection.devices().isEmpty() ? typeface.width("no device", WORD) : 0;
+        return Math.max(said, typeface.width(tag, WORD));
     }
 
     private double tapsWidth(Line line, String end) {

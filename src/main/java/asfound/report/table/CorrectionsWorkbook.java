@@ -9,6 +9,7 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.stream.Stream;
 import org.dhatim.fastexcel.Position;
+import org.dhatim.fastexcel.StyleSetter;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -18,7 +19,13 @@ import org.dhatim.fastexcel.Worksheet;
  */
 public final class CorrectionsWorkbook {
 
-    private static final double[] WIDTHS = {26, 12, 12, 10, 12, 28, 28, 44, 34, 22, 10, 8, 22};
+    /** In characters of the usual size; what is printed fits across a page at a size that can be read. */
+    private static final double[] WIDTHS = {18, 9, 10, 9, 11, 19, 19, 27, 21, 15, 9, 6, 22};
+
+    private static final int SIZE = 9;
+    /** Of a line of that size, and the most that a row can have, in points. */
+    private static final double LINE = 12, TALLEST = 408;
+
     private static final int HEADER = 2;
     private static final int MOST_ROWS = Worksheet.MAX_ROWS - HEADER - 2;
 
@@ -58,9 +65,13 @@ public final class CorrectionsWorkbook {
         sheet.range(HEADER, 0, HEADER, last)
                 .style()
                 .bold()
+                .fontSize(SIZE)
+                .wrapText(true)
+                .verticalAlignment("top")
                 .fillColor("E6E6E6")
                 .borderStyle("thin")
                 .set();
+        sheet.rowHeight(HEADER, height(columns));
         int written = Math.min(rows.size(), MOST_ROWS);
         for (int r = 0; r < written; r++) row(sheet, HEADER + 1 + r, rows.get(r));
         if (rows.isEmpty()) text(sheet, HEADER + 1, 0, "None.");
@@ -74,25 +85,48 @@ public final class CorrectionsWorkbook {
         sheet.freezePane(0, HEADER + 1);
         sheet.hideColumn(columns.indexOf("box")); // for programs; a drafter has the marked drawing
         print(sheet);
+        sheet.repeatRows(HEADER);
     }
 
     private static void row(Worksheet sheet, int r, List<String> cells) {
         for (int c = 0; c < cells.size(); c++) text(sheet, r, c, cells.get(c));
-        sheet.range(r, 0, r, cells.size() - 1)
-                .style()
-                .wrapText(true)
-                .verticalAlignment("top")
-                .borderStyle("thin")
-                .borderColor("B0B0B0")
-                .set();
-        int severity = CorrectionRows.COLUMNS.indexOf("severity");
-        if (cells.get(severity).equals(Severity.DANGER.word()))
-            sheet.style(r, severity)
-                    .bold()
+        boolean danger = cells.get(CorrectionRows.COLUMNS.indexOf("severity")).equals(Severity.DANGER.word());
+        for (int c = 0; c < cells.size(); c++) {
+            StyleSetter style = sheet.style(r, c)
+                    .fontSize(SIZE)
                     .wrapText(true)
                     .verticalAlignment("top")
                     .borderStyle("thin")
-                    .set();
+                    .borderColor("B0B0B0");
+            if (danger && c == CorrectionRows.COLUMNS.indexOf("severity")) style = style.bold();
+            style.set();
+        }
+        sheet.rowHeight(r, height(cells));
+    }
+
+    /** Spreadsheets do not all find the height of wrapped text by themselves when they open or print a file. */
+    private static double height(List<String> cells) {
+        int lines = 1;
+        for (int c = 0; c < cells.size() - 1; c++) // the last, hidden column is not seen
+        lines = Math.max(lines, lines(cells.get(c), (int) (WIDTHS[c] * 11 / SIZE) - 2));
+        return Math.min(TALLEST, lines * LINE + 3);
+    }
+
+    private static int lines(String text, int width) {
+        int lines = 0;
+        for (String line : text.split("\n", -1)) {
+            lines++;
+            int at = 0;
+            for (String word : line.split(" ")) {
+                if (at > 0 && at + 1 + word.length() > width) {
+                    lines++;
+                    at = 0;
+                }
+                lines += Math.max(0, word.length() - 1) / width;
+                at += (at > 0 ? 1 : 0) + word.length();
+            }
+        }
+        return lines;
     }
 
     private static void print(Worksheet sheet) {
@@ -100,7 +134,6 @@ public final class CorrectionsWorkbook {
         sheet.setFitToPage(true);
         sheet.fitToWidth((short) 1);
         sheet.fitToHeight((short) 0);
-        sheet.repeatRows(HEADER);
         sheet.leftMargin(0.4f);
         sheet.rightMargin(0.4f);
         sheet.footer("Test for absence of voltage. Qualified persons only.", Position.LEFT, "Arial", 8);
