@@ -56,7 +56,7 @@ final class TextLines implements Closeable {
         if (bytes.isEmpty()) return Optional.empty();
         number++;
         String line = wide == null ? decode(bytes.get()) : decodeWide(bytes.get());
-        return Optional.of(withoutNul(line));
+        return Optional.of(clean(line));
     }
 
     private Charset wideCharset() throws IOException {
@@ -188,26 +188,14 @@ final class TextLines implements Closeable {
         }
     }
 
-    private String withoutNul(String line) {
-        if (line.indexOf('\0') < 0) return showable(line);
+    private String clean(String line) {
+        if (line.indexOf('\0') < 0) return Unshowable.replaced(line, Place.row(file, number), problems);
         problems.add(
                 "rows with NUL bytes",
                 Place.row(file, number),
                 "The row holds NUL bytes; they were left out.",
                 "Check the row against its source: the file may be damaged, or UTF-16 without a byte order mark.");
-        return showable(line.replace("\0", ""));
-    }
-
-    private String showable(String line) {
-        String showable = Unshowable.replaced(line);
-        if (!showable.equals(line))
-            problems.add(
-                    "rows with characters that cannot be shown",
-                    Place.row(file, number),
-                    "The row holds control characters or marks that turn the direction of writing; they were read as"
-                            + " \uFFFD.",
-                    "Check the row against its source, and write it anew without them.");
-        return showable;
+        return Unshowable.replaced(line.replace("\0", ""), Place.row(file, number), problems);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package asfound.recordset;
 
+import asfound.model.Place;
+
 /**
  * Characters that must not reach a screen, a page or a table as they are: controls, which steer a terminal, and marks that
  * turn the direction of writing, which make a name read as another (Unicode Standard Annex 9, 2.1 to 2.4).
@@ -21,6 +23,19 @@ public final class Unshowable {
         char[] all = text.toCharArray();
         for (int i = first; i < all.length; i++) if (is(all[i])) all[i] = REPLACEMENT;
         return new String(all);
+    }
+
+    /** The text with each of them replaced, and told as a problem of its row. */
+    static String replaced(String text, Place row, ProblemList problems) {
+        String showable = replaced(text);
+        if (!showable.equals(text))
+            problems.add(
+                    "rows with characters that cannot be shown",
+                    row,
+                    "The row holds control characters or marks that turn the direction of writing; they were read as"
+                            + " \uFFFD.",
+                    "Check the row against its source, and write it anew without them.");
+        return showable;
     }
 
     public static boolean is(int c) {

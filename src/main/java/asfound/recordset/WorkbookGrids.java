@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import java.util.zip.ZipFile;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
@@ -48,7 +49,7 @@ final class WorkbookGrids {
         }
         List<Grid> grids = new ArrayList<>();
         try (InputStream in = Files.newInputStream(source.path());
-                ReadableWorkbook workbook = new ReadableWorkbook(in, new ReadingOptions(true, true))) {
+                ReadableWorkbook workbook = new ReadableWorkbook(in, new ReadingOptions(isStyled(), true))) {
             for (Iterator<Sheet> sheets = workbook.getSheets().iterator(); sheets.hasNext(); ) {
                 Sheet sheet = sheets.next();
                 if (sheet.getVisibility() == SheetVisibility.VISIBLE) grids.add(grid(sheet));
@@ -65,6 +66,14 @@ final class WorkbookGrids {
         if (problems.all().isEmpty() && grids.stream().allMatch(g -> g.rows().isEmpty()))
             problems.add("No sheet of the workbook holds any text.", "Check that the file is the right one.");
         return grids;
+    }
+
+    /** Styles are an optional part (ECMA-376-1, 12.3.20), and the library takes cells' formats from nowhere else. */
+    private boolean isStyled() throws IOException {
+        try (ZipFile zip = new ZipFile(source.path().toFile())) {
+            return zip.stream()
+                    .anyMatch(part -> part.getName().toLowerCase(Locale.ROOT).endsWith("/styles.xml"));
+        }
     }
 
     private static String reason(Throwable damaged) {
@@ -116,16 +125,7 @@ final class WorkbookGrids {
                         "Raise the limit of columns.");
                 break;
             }
-            String text = row.hasCell(c) ? text(row.getCell(c)) : "";
-            String showable = Unshowable.replaced(text);
-            if (!showable.equals(text))
-                problems.add(
-                        "rows with characters that cannot be shown",
-                        place,
-                        "The row holds control characters or marks that turn the direction of writing; they were read as"
-                                + " \uFFFD.",
-                        "Check the row against its source, and write it anew without them.");
-            text = showable;
+            String text = row.hasCell(c) ? Unshowable.replaced(text(row.getCell(c)), place, problems) : "";
             if (text.length() > limits.fieldChars()) {
                 problems.add(
                         "fields that are too long",

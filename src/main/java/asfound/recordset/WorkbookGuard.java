@@ -33,7 +33,7 @@ final class WorkbookGuard {
     private static final Pattern PART = Pattern.compile("<Override\\b[^>]*>");
 
     private static final Pattern NAME = Pattern.compile("PartName\\s*=\\s*[\"']/?([^\"']+)");
-    private static final Pattern CELLS = Pattern.compile("(?i)sharedStrings\\+xml|worksheet\\+xml");
+    private static final Pattern CELLS = Pattern.compile("(?i)sharedStrings\\+xml|worksheet\\+xml|styles\\+xml");
 
     private WorkbookGuard() {}
 
@@ -70,7 +70,7 @@ final class WorkbookGuard {
         }
     }
 
-    /** A part with cells or their texts that the list of parts names and the archive does not hold: cells would seem blank. */
+    /** A part with cells, their texts or formats that the list of parts names and the archive lacks: cells would seem other. */
     private static Optional<String> missing(ZipFile zip) throws IOException {
         ZipEntry list = zip.getEntry("[Content_Types].xml");
         if (list == null) return Optional.empty();

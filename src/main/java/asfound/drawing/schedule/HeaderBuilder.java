@@ -163,8 +163,8 @@ final class HeaderBuilder {
     Header header() {
         return new Header(
                 designation,
-                text(Field.LOCATION),
-                text(Field.FED_FROM),
+                place(Field.LOCATION),
+                place(Field.FED_FROM),
                 voltage,
                 phases,
                 wires,
@@ -173,6 +173,14 @@ final class HeaderBuilder {
                 mains,
                 interrupting,
                 text(Field.MOUNTING));
+    }
+
+    /** In running text what follows a place is no part of it. */
+    private Stated<String> place(Field field) {
+        Stated<String> whole = text(field);
+        return whole.value()
+                .map(v -> new Stated<>(Optional.of(Values.sentence(v)), whole.raw(), whole.place()))
+                .orElse(whole);
     }
 
     private Stated<String> text(Field field) {

@@ -1,5 +1,6 @@
 package asfound.drawing.schedule;
 
+import asfound.model.Directory;
 import asfound.model.Place;
 import asfound.model.Problem;
 import java.util.ArrayList;
@@ -28,6 +29,7 @@ final class Reliability {
         for (String stray : circuits.strays())
             r.say(whole, 0.04, "Text among the rows belongs to no position: '" + stray + "'.");
         r.columns(table, whole);
+        r.ratings(circuits, whole);
         r.confidence -= Math.min(0.3, 0.03 * circuits.cost());
         if (!named) r.say(whole, 0.1, "No designation was found; the directory goes by the name of its file or sheet.");
         r.sides(circuits, table, whole);
@@ -121,7 +123,7 @@ final class Reliability {
             if (!side.roles().containsKey(Role.DESCRIPTION)) say(whole, 0.35, "No column of descriptions was found.");
             boolean rated =
                     side.roles().containsKey(Role.RATING) || side.roles().containsKey(Role.DEVICE);
-            if (!rated) say(whole, 0.15, "No column of ratings was found.");
+            if (!rated) confidence -= 0.15;
             if (!side.spine().headed()) confidence -= 0.1;
             for (Column c : side.columns())
                 if (!side.roles().containsValue(c) && !c.isBlank() && !isKnown(c))
@@ -137,6 +139,20 @@ final class Reliability {
                                             .orElse("")
                                     + "'.");
         }
+    }
+
+    /** A column whose heading is a slip is not read; blank ratings must not pass for a schedule without any. */
+    private void ratings(PanelReader.Circuits circuits, Place whole) {
+        List<Draft> devices = circuits.drafts().stream()
+                .filter(d -> d.use() != Directory.Use.SPACE)
+                .toList();
+        long blank = devices.stream().filter(d -> d.ratingA().isBlank()).count();
+        if (devices.size() >= 3 && blank * 2 > devices.size())
+            problems.add(new Problem(
+                    whole,
+                    "Most circuits were read without a rating.",
+                    "Look at the drawing at this place. In a table with a column of ratings, name it under 'columns' in"
+                            + " record.yaml."));
     }
 
     private static boolean isKnown(Column c) {

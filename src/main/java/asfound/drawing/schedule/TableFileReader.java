@@ -61,30 +61,11 @@ final class TableFileReader {
             directories.addAll(read.directories());
             problems.addAll(read.problems());
             PassedOver.problem(grid, read.directories()).ifPresent(problems::add);
-            if (lacksRatings(read.directories())) problems.add(noRatings(grid));
             if (read.directories().isEmpty()
                     && read.problems().isEmpty()
                     && !grid.rows().isEmpty()) problems.add(notRecognised(grid));
         }
         return new ScheduleReading(directories, problems, grids.grids().size());
-    }
-
-    /** A column whose heading is a slip is not read; blank ratings must not pass for a schedule without any. */
-    private static boolean lacksRatings(List<Directory> directories) {
-        List<Directory.Circuit> loads = directories.stream()
-                .flatMap(d -> d.circuits().stream())
-                .filter(c -> c.use() == Directory.Use.LOAD)
-                .toList();
-        long blank = loads.stream().filter(c -> c.ratingA().isBlank()).count();
-        return loads.size() >= 3 && blank * 2 > loads.size();
-    }
-
-    private static Problem noRatings(Grid grid) {
-        return new Problem(
-                grid.place(grid.rows().get(0)),
-                "Most circuits of this " + (grid.sheet().isEmpty() ? "table" : "sheet")
-                        + " were read without a rating.",
-                "If it has a column of ratings, name it under 'columns' in record.yaml.");
     }
 
     private static Problem notRecognised(Grid grid) {

@@ -8,9 +8,12 @@ final class UseText {
 
     private static final String AROUND = "[\\s*()\\[\\]<>\"'.,:;#/-]*";
     private static final String DEVICE = "(?:\\s*[-,/(]?\\s*\\d+\\s*(?:A|AMP|P|/\\s*\\d)?\\b)*";
+    /** {@code SP-4} is the tag of a pump: beside the short form a figure must say that it is a rating. */
+    private static final String RATED = "(?:\\s*[-,/(]?\\s*\\d+\\s*(?:AMP|A|P|/\\s*\\d)\\b)*";
+
     private static final Pattern SPARE = Pattern.compile(AROUND
-            + "(?:SPARES?|SP|SPR|SPARE (?:BREAKER|BKR|CB|DEVICE|MCB|WAY|CIRCUIT|CKT)|FUTURE SPARE|UNUSED(?: BREAKER)?)"
-            + DEVICE + AROUND);
+            + "(?:(?:SPARES?|SPARE (?:BREAKER|BKR|CB|DEVICE|MCB|WAY|CIRCUIT|CKT)|FUTURE SPARE|UNUSED(?: BREAKER)?)"
+            + DEVICE + "|SPR?" + RATED + ")" + AROUND);
     private static final Pattern SPACE = Pattern.compile(AROUND
             + "(?:SPACES?|SPC|SPACE ONLY|(?:BUSSED|BUSED|PREPARED|FUTURE|EMPTY|OPEN|BLANK|UNUSED) SPACE|SPACE (?:AVAILABLE|AVAIL|BLANK)"
             + "|PROV(?:ISION|\\.)?(?: ONLY)?|PROVISION FOR (?:FUTURE|BREAKER)|BLANK(?: WAY| PLATE)?|SPARE WAY|SPACE ?/ ?BLANK|EMPTY|VACANT|NOT USED|UNUSED WAY|FILLER(?: PLATE)?)"

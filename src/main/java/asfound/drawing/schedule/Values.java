@@ -41,6 +41,10 @@ final class Values {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern NOTHING = Pattern.compile("(?i)[-–—_./\\s]*|n/?a|none|tbd|\\?+");
 
+    private static final Pattern SENTENCE_END = Pattern.compile(
+            "(?<=\\d[A-Z]?)\\.(?=\\s)|\\.$|[.,;]\\s+(?=\\d{3}\\s?[YV/]|\\d+\\s?(?:A|AMP|AMPS|V|PH|PHASE|W|WIRE|KA|KAIC)\\b)",
+            Pattern.CASE_INSENSITIVE);
+
     private Values() {}
 
     /** Whether a text can be the value of a field at all. */
@@ -72,6 +76,14 @@ final class Values {
         if (t.length() > 32 || t.isEmpty() || NOTHING.matcher(t).matches()) return false;
         return !t.matches(
                 "(?i).*\\b(schedules?|directory|directories|details?|diagram|legend|notes?|data|location|voltage|volts|designation|information|type|name|total|totals|connected|load|loads|phase|rating|mounting|fed|from|continued|cover|door|size|sheet|per|shall|only)\\b.*");
+    }
+
+    /**
+     * The text up to the end of its sentence, or to a voltage, rating or number of phases that follows a comma or stop. The
+     * stop of an abbreviation ends none: {@code MDP CKT. 12}.
+     */
+    static String sentence(String text) {
+        return SENTENCE_END.split(text, 2)[0].strip();
     }
 
     static String name(String text) {

@@ -77,6 +77,9 @@ class CellTextsTest {
         assertThat(UseText.of("Bussed space", false)).isEqualTo(Use.SPACE);
         assertThat(UseText.of("SPACE HEATER RM 4", true)).isEqualTo(Use.LOAD);
         assertThat(UseText.of("Spare parts store lights", true)).isEqualTo(Use.LOAD);
+        assertThat(UseText.of("SP-4", true)).isEqualTo(Use.LOAD);
+        assertThat(UseText.of("SP", true)).isEqualTo(Use.SPARE);
+        assertThat(UseText.of("SP 20/1", true)).isEqualTo(Use.SPARE);
         assertThat(UseText.of("", true)).isEqualTo(Use.LOAD);
         assertThat(UseText.of("", false)).isEqualTo(Use.SPACE);
     }

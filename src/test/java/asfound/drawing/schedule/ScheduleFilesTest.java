@@ -18,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -84,6 +85,55 @@ class ScheduleFilesTest {
         assertThat(read.get(0).circuits().stream().map(ScheduleFilesTest::inWords))
                 .containsExactly("[1, 3] 40A Oven", "[2] 20A Lights");
         assertThat(read.get(1).circuits().get(0).place()).isEqualTo(Place.row("all.csv", 6));
+    }
+
+    /** Styles are an optional part of a workbook (ECMA-376-1, 12.3.20). */
+    @Test
+    void a_workbook_without_styles_is_read() throws IOException {
+        Path file = folder.resolve("RP-3.xlsx");
+        try (OutputStream out = Files.newOutputStream(file)) {
+            PlainWorkbook.write(
+                    out,
+                    "RP-3",
+                    List.of("Circuit", "Description", "Poles", "Trip"),
+                    List.of("1", "Lathe", "3", "40"),
+                    List.of("2", "Lights", "1", "20"),
+                    List.of("4", "Band saw", "1", "20"));
+        }
+        ScheduleReading reading = read(file, Source.Kind.WORKBOOK);
+        assertThat(reading.problems()).isEmpty();
+        assertThat(only(reading).circuits().stream().map(ScheduleFilesTest::inWords))
+                .containsExactly("[1, 3, 5] 40A Lathe", "[2] 20A Lights", "[4] 20A Band saw");
+    }
+
+    @Test
+    void a_directory_of_which_most_ratings_were_not_read_says_so_once() throws IOException {
+        Path file = folder.resolve("RP-8.csv");
+        Files.writeString(file, "Circuit,Description,Poles,Trpi\n1,Lathe,1,\n2,Lights,1,\n3,Band saw,1,\n4,Fan,1,\n");
+        ScheduleReading reading = read(file, Source.Kind.SCHEDULE_TABLE);
+        assertThat(Stream.concat(
+                                reading.problems().stream(),
+                                reading.directories().stream().flatMap(d -> d.problems().stream()))
+                        .map(Problem::message)
+                        .filter(m -> m.contains("rating")))
+                .containsExactly("Most circuits were read without a rating.");
+    }
+
+    @Test
+    void a_supply_in_running_text_ends_with_its_sentence() throws IOException {
+        assertThat(fedFrom("Fed from HDP-1. 480Y/277V, 3PH, 4W, 400A bus.")).isEqualTo("HDP-1");
+        assertThat(fedFrom("Fed from MDP. 208Y/120V, 3PH, 4W.")).isEqualTo("MDP");
+        assertThat(fedFrom("FED FROM MDP CKT. 12, 225A BUS")).isEqualTo("MDP CKT. 12");
+        assertThat(fedFrom("225A bus, fed from HDP-1.")).isEqualTo("HDP-1");
+    }
+
+    private String fedFrom(String running) throws IOException {
+        Path file = folder.resolve("RP-9.csv");
+        Files.writeString(
+                file,
+                "PANEL RP-9\n\"" + running
+                        + "\"\nCircuit,Description,Poles,Trip\n1,Lathe,1,20\n2,Lights,1,20\n3,Fan,1,20\n");
+        return only(read(file, Source.Kind.SCHEDULE_TABLE)).header().fedFrom().or("");
     }
 
     @Test
