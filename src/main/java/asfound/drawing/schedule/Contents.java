@@ -18,6 +18,11 @@ final class Contents {
     private static final Pattern DIGITS = Pattern.compile("[\\d ]+");
     private static final Pattern SHORT = Pattern.compile("\\d{1,3}");
 
+    /** {@code RCBO type C}: what a device is, and nothing that it feeds. */
+    private static final Pattern KIND_OF_DEVICE = Pattern.compile(
+            "(?:(?:RCBO|RCD|RCCB|MCB|MCCB|ACB|GFCI|AFCI|GFEP|FUSE|BREAKER|CB|TYPE|CURVE|[ABCDK]|\\d+\\s?MA)[\\s,/-]*)+",
+            Pattern.CASE_INSENSITIVE);
+
     private Contents() {}
 
     /** Whether the entries can speak against the role, whatever the heading says. */
@@ -55,6 +60,7 @@ final class Contents {
                 texts,
                 t -> t.chars().filter(Character::isLetter).count() >= 3
                         && DeviceText.parse(t).isEmpty()
+                        && !KIND_OF_DEVICE.matcher(t).matches()
                         && !t.contains(".5mm"));
         double length = texts.stream().mapToInt(String::length).average().orElse(0);
         return letters * Math.min(1, 0.4 + length / 20);

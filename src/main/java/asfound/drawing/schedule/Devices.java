@@ -24,13 +24,18 @@ final class Devices {
     private final Map<Integer, Integer> rowOf = new HashMap<>();
     private final Set<Integer> taken = new HashSet<>();
     private final List<Draft> drafts = new ArrayList<>();
+    private final boolean spacesWritten;
     private double cost;
     private int clash;
+    /** The side begins with a mark, and not with the panel's first position: what it carries on stands elsewhere. */
+    private boolean stray;
 
     private Devices(List<Row> rows, Loads loads, int step) {
         this.rows = rows;
         this.loads = loads;
         this.step = step;
+        spacesWritten = rows.stream().allMatch(row -> Device.of(row).poles().isEmpty())
+                && rows.stream().anyMatch(Devices::isWrittenSpace);
         for (int r = 0; r < rows.size(); r++)
             if (rows.get(r).number() > 0) rowOf.putIfAbsent(rows.get(r).number(), r);
     }
@@ -49,10 +54,16 @@ final class Devices {
         return new Joined(List.copyOf(devices.drafts), devices.cost, step);
     }
 
+    /** The sheet says of an empty position that it is a space, so it leaves none blank. */
+    private static boolean isWrittenSpace(Row row) {
+        return !row.saysNothing(Role.DESCRIPTION) && UseText.of(row.text(Role.DESCRIPTION), false) == Use.SPACE;
+    }
+
     private void device(int r) {
         Row row = rows.get(r);
         taken.add(r);
         clash = 0;
+        stray = false;
         Device read = Device.of(row);
         List<Integer> own = new ArrayList<>(List.of(r));
         List<Integer> positions = written(row, read);
@@ -60,7 +71,9 @@ final class Devices {
         else if (spanEnd(r) > r) takeSpan(r, spanEnd(r), own, positions);
         else if (read.poles().orElse(0) > 1) takePoles(r, read, own, positions);
         else if (read.poles().isEmpty() && !row.isBlank()) takeMarks(r, read, own, positions);
-        if (row.isBlank() && own.size() == 1 && row.hasMark()) cost += 0.7;
+        stray = row.isBlank() && own.size() == 1 && row.hasMark();
+        if (stray) cost += 0.7;
+        stray &= r == 0 && row.number() > 2;
         if (positions.isEmpty()) return;
         Collections.sort(positions);
         draft(row, read, positions, own);
@@ -134,7 +147,7 @@ final class Devices {
         return rows.stream().mapToInt(Row::number).max().orElse(0);
     }
 
-    /** Without poles printed, marks below a device carry it on; so does a load alone. */
+    /** Without poles printed, marks below a device carry it on; so does a load alone, and a blank where spaces are written. */
     private void takeMarks(int r, Device read, List<Integer> own, List<Integer> positions) {
         boolean device =
                 read.rating().isStated() || !Texts.saysNothing(rows.get(r).text(Role.DESCRIPTION));
@@ -142,7 +155,7 @@ final class Devices {
             Integer at = rowOf.get(positions.get(0) + k * step);
             if (at == null || taken.contains(at) || !continues(rows.get(at))) return;
             Row next = rows.get(at);
-            boolean carries = next.hasMark() || !loads.isBlank(next);
+            boolean carries = next.hasMark() || !loads.isBlank(next) || spacesWritten;
             if (!carries || !read.rating().isStated()) return;
             take(at, own);
             positions.add(next.number());
@@ -197,6 +210,7 @@ final class Devices {
         List<String> what = new ArrayList<>();
         if (!read.trouble().isEmpty()) what.add(read.trouble());
         if (clash > 0) what.add(read.poles().orElse(1) + " poles, and position " + clash + " has an entry of its own");
+        if (stray) what.add("a mark carries on a device that begins elsewhere");
         if (all.stream().anyMatch(Row::isMixed)) what.add("two entries stand in one row");
         return String.join("; ", what);
     }

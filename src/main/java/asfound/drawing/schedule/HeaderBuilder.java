@@ -61,6 +61,12 @@ final class HeaderBuilder {
                 Titles.nameIn(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));
     }
 
+    /** Where nothing else names the panel: a name that stands alone. */
+    void loneName(LabelReader.Labelled region) {
+        if (designation.isBlank())
+            LoneName.in(region).ifPresent(p -> designation = Stated.of(p.text(), p.text(), sheet.place(p.box())));
+    }
+
     private void labelled(List<Value> values) {
         Value name = best.get(Field.DESIGNATION);
         if (designation.isBlank() && name != null)

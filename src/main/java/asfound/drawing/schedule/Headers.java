@@ -66,6 +66,7 @@ final class Headers {
         sums.add(region(t, Where.BELOW), false);
         if (main != Where.ABOVE) builder.add(region(title(t)), false);
         for (Where where : others) if (!isAnothers(t, where, main)) builder.add(region(t, where), false);
+        builder.loneName(region(t, main));
         return new HeaderText(builder.header(), sums.totals());
     }
 

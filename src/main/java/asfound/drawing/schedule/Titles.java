@@ -8,25 +8,29 @@ import java.util.regex.Pattern;
 final class Titles {
 
     private static final String KIND =
-            "(?:DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?BOARD|CONSUMER\\s+UNIT|BOARD)";
+            "(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?BOARD|CONSUMER\\s+UNIT|BOARD)";
     private static final String SHEET =
             "(?:SCHEDULE|DIRECTORY|CIRCUIT\\s+DIRECTORY|CIRCUIT\\s+SCHEDULE|CIRCUIT\\s+CHART)";
     private static final String NAME = "[\"'“]?([A-Z0-9][A-Z0-9./_#&-]*(?:\\s[A-Z0-9./_#-]*\\d[A-Z0-9./_#-]*)?)[\"'”]?";
     private static final Pattern AFTER = Pattern.compile(
             "^(?:" + SHEET + "\\s+(?:OF|FOR)?\\s*[-–:]?\\s*)?" + KIND + "(?:\\s+(?:" + SHEET
-                    + "|NAME|NO\\.?|DESIGNATION))?(?:\\s+|\\s*[-–—:]+\\s*|(?=[\"'“]))" + NAME + "(?=$|[\\s,;(\\[-])",
+                    + "|NAME|NO\\.?|DESIGNATION))?(?:\\s+|\\s*[-–—:]+\\s*|(?=[\"'“]))" + NAME + "(?=$|[\\s,;:(\\[-])",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BEFORE =
             Pattern.compile("^" + NAME + "\\s*[-–—:]*\\s*" + KIND + "?\\s*" + SHEET + "\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern NAMED =
             Pattern.compile("^" + SHEET + "\\s*(?:OF|FOR)?\\s*[-–—:]*\\s*" + NAME + "$", Pattern.CASE_INSENSITIVE);
 
+    /** {@code 2HA - Electrical panel}, {@code L5A panel}: nothing else stands in the line. */
+    private static final Pattern NAME_OF_KIND =
+            Pattern.compile("^" + NAME + "\\s*[-–—:]*\\s*(?:ELECTRICAL\\s+)?" + KIND + "$", Pattern.CASE_INSENSITIVE);
+
     private Titles() {}
 
     /** The name that a phrase gives; empty where it gives none. */
     static Optional<String> nameIn(String text) {
         String t = text.strip();
-        for (Pattern p : new Pattern[] {AFTER, BEFORE, NAMED}) {
+        for (Pattern p : new Pattern[] {AFTER, BEFORE, NAMED, NAME_OF_KIND}) {
             Matcher m = p.matcher(t);
             if (!m.find()) continue;
             String name = Values.name(m.group(1));

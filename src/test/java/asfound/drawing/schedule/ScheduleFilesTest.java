@@ -120,6 +120,60 @@ class ScheduleFilesTest {
     }
 
     @Test
+    void a_name_that_stands_alone_over_the_labels_names_the_panel() throws IOException {
+        String labels = "LOCATION:,Boiler room,FED FROM:,MDP-4\n",
+                rows = "Circuit,Description,Poles,Trip\n1,Lathe,1,20\n2,Lights,1,20\n3,Fan,1,20\n";
+        assertThat(table("L2A\n" + labels + rows).header().designation().or("")).isEqualTo("L2A");
+        assertThat(table("2HA - Electrical panel\n" + labels + rows)
+                        .header()
+                        .designation()
+                        .or(""))
+                .isEqualTo("2HA");
+        assertThat(table("Sub-distribution board KP9\n" + labels + rows)
+                        .header()
+                        .designation()
+                        .or(""))
+                .isEqualTo("KP9");
+        // two that look like names, and a rating, name nothing
+        assertThat(table("L2A,L2B\n" + labels + rows).header().designation().isBlank())
+                .isTrue();
+        assertThat(table("225A\n" + labels + rows).header().designation().isBlank())
+                .isTrue();
+    }
+
+    @Test
+    void a_column_of_kinds_of_device_is_no_description() throws IOException {
+        Directory d = table("DB KP9\nCircuit,Consumer,Protective device,In (A),Poles\n"
+                + "1,Water heater,RCBO type C,32,1\n2,Copier,RCBO type C,6,1\n3,Kiln,RCBO type C,16,1\n");
+        assertThat(d.circuits().stream().map(ScheduleFilesTest::inWords))
+                .containsExactly("[1] 32A Water heater", "[2] 6A Copier", "[3] 16A Kiln");
+    }
+
+    /** Common practice on boards with ways: one device's line takes all phases of its way, and empty ways are marked. */
+    @Test
+    void where_spaces_are_written_out_a_blank_phase_belongs_to_the_device_above_it() throws IOException {
+        String head =
+                "BOARD DB-4\nWay,Circuit description,Type,Rating (A)\n1L1,Kiln,C,63\n1L2,,,\n1L3,,,\n2L1,Lights,C,10\n2L2,Fan,C,10\n";
+        assertThat(table(head + "2L3,Space,,\n").circuits().stream().map(ScheduleFilesTest::inWords))
+                .containsExactly("[1, 2, 3] 63A Kiln", "[4] 10A Lights", "[5] 10A Fan", "[6] - Space");
+    }
+
+    @Test
+    void a_side_that_begins_with_a_mark_carries_on_a_device_that_is_not_there() throws IOException {
+        Directory d =
+                table("PANEL L8A\nCircuit,Description,Trip\n8,-,-\n9,Lathe,20\n10,Fan,20\n11,Lights,20\n12,Saw,20\n");
+        assertThat(d.isDoubtful()).isTrue();
+        assertThat(d.problems().stream().map(Problem::message))
+                .contains("Position 8 could not be read in full: a mark carries on a device that begins elsewhere.");
+    }
+
+    private Directory table(String text) throws IOException {
+        Path file = folder.resolve("sheet.csv");
+        Files.writeString(file, text);
+        return only(read(file, Source.Kind.SCHEDULE_TABLE));
+    }
+
+    @Test
     void a_supply_in_running_text_ends_with_its_sentence() throws IOException {
         assertThat(fedFrom("Fed from HDP-1. 480Y/277V, 3PH, 4W, 400A bus.")).isEqualTo("HDP-1");
         assertThat(fedFrom("Fed from MDP. 208Y/120V, 3PH, 4W.")).isEqualTo("MDP");
