@@ -44,7 +44,7 @@ public final class Audits {
         List<Verdict> verdicts = Isolation.verdicts(network);
         stages.at("findings", 0, 0);
         Findings.Told told = Findings.of(drawings, survey, network, verdicts, settings);
-        Acceptances.Parted parted = acceptances(set).part(told.findings());
+        Acceptances.Parted parted = acceptances(set, limits).part(told.findings());
         List<Finding> findings = parted.open();
         stages.at("what to trace next", 0, 0);
         List<Problem> problems = new ArrayList<>(read.lacking());
@@ -66,12 +66,12 @@ public final class Audits {
     }
 
     /** The user's list of accepted findings, where the record set has one. */
-    private static Acceptances acceptances(RecordSet set) {
+    private static Acceptances acceptances(RecordSet set, Limits limits) {
         return set.sources().stream()
                 .filter(s -> s.kind() == Source.Kind.SETTINGS)
                 .filter(s -> s.file().toLowerCase(Locale.ROOT).matches("accepted\\.ya?ml"))
                 .findFirst()
-                .map(Acceptances::read)
+                .map(list -> Acceptances.read(list, limits))
                 .orElseGet(Acceptances::none);
     }
 }

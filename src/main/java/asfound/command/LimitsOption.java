@@ -9,7 +9,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
 
-/** {@code --allow}: how much a single file may ask for, where the usual limits are too low for a sound file. */
+/** {@code --allow}: how much a file or record set may ask for, where the usual limits are too low for sound ones. */
 final class LimitsOption {
 
     @Spec(Target.MIXEE)
@@ -19,8 +19,10 @@ final class LimitsOption {
             names = "--allow",
             paramLabel = "NAME=NUMBER",
             description = {
-                "raise or lower what one file may ask for; may be repeated. Usual limits: file-mb=256, pages=2000,",
-                "page-seconds=20, file-seconds=300, rows=2000000, columns=512, field-chars=32000, expanded-mb=512"
+                "raise or lower what the input may ask for; may be repeated. Usual limits:",
+                "file-mb=256, pages=2000, page-seconds=20, page-objects=600000, file-seconds=300, expanded-mb=512,",
+                "parts=5000, rows=2000000, columns=512, field-chars=32000, field-lines=100, joined-cells=50000,",
+                "line-mb=4, settings-mb=4, files=100000, folders=40, report-mb=512"
             })
     private final Map<String, Integer> set = new TreeMap<>();
 

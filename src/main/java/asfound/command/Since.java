@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -40,6 +41,9 @@ final class Since implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    @Mixin
+    private LimitsOption limits;
+
     @Parameters(index = "0", paramLabel = "<earlier audit.json>", description = "the audit before the corrections")
     private Path earlier;
 
@@ -53,7 +57,8 @@ final class Since implements Callable<Integer> {
     public Integer call() throws NothingToDoException, IOException {
         Comparison comparison;
         try {
-            comparison = Comparison.of(AuditReader.read(earlier), AuditReader.read(later));
+            comparison =
+                    Comparison.of(AuditReader.read(earlier, limits.limits()), AuditReader.read(later, limits.limits()));
         } catch (NotAnAuditException e) {
             throw new NothingToDoException(e.getMessage());
         }

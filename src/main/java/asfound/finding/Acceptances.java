@@ -2,6 +2,8 @@ package asfound.finding;
 
 import asfound.model.Place;
 import asfound.model.Problem;
+import asfound.recordset.Limit;
+import asfound.recordset.Limits;
 import asfound.recordset.Source;
 import asfound.recordset.YamlText;
 import java.io.IOException;
@@ -32,7 +34,6 @@ import java.util.Set;
  */
 public final class Acceptances {
 
-    private static final long LARGEST = 4L << 20;
     private static final Set<String> KEYS = Set.of("id", "facts", "reason", "by", "date");
 
     private record Entry(String id, String facts, String reason, String by, LocalDate date, Place place) {}
@@ -62,13 +63,15 @@ public final class Acceptances {
     }
 
     /** Reads one file. What is wrong in an entry costs that entry alone: its finding stays open. */
-    public static Acceptances read(Source source) {
+    public static Acceptances read(Source source, Limits limits) {
         Acceptances read = new Acceptances();
         try {
-            if (Files.size(source.path()) > LARGEST)
+            long most = limits.amount(Limit.SETTINGS_MB);
+            if (Files.size(source.path()) > most)
                 read.say(
                         Place.file(source.file()),
-                        "It is larger than " + LARGEST + " bytes; nothing is accepted by it.");
+                        "It is larger than " + most + " bytes; nothing is accepted by it. Shorten it, or "
+                                + Limit.SETTINGS_MB.raise() + ".");
             else read.root(YamlText.read(Files.readString(source.path(), StandardCharsets.UTF_8)), source.file());
         } catch (YamlText.Broken broken) {
             read.say(

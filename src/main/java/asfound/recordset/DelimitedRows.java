@@ -16,9 +16,6 @@ import java.util.Optional;
  */
 final class DelimitedRows {
 
-    /** A quoted field over more lines than this is an unclosed quotation mark. */
-    private static final int MOST_LINES = 100;
-
     private static final int SHARED_TEXTS = 200_000;
 
     private record Line(int number, String text) {}
@@ -115,9 +112,10 @@ final class DelimitedRows {
                 StringBuilder field = new StringBuilder();
                 int end = closing(text, at + 1, field);
                 while (end < 0) {
-                    Optional<Line> next = further.size() < MOST_LINES && field.length() <= limits.fieldChars()
-                            ? line()
-                            : Optional.empty();
+                    Optional<Line> next =
+                            further.size() < limits.amount(Limit.FIELD_LINES) && field.length() <= limits.fieldChars()
+                                    ? line()
+                                    : Optional.empty();
                     if (next.isEmpty()) return putBack(first, further);
                     further.add(next.get());
                     text = next.get().text();
@@ -196,7 +194,7 @@ final class DelimitedRows {
                         "fields past the most columns",
                         Place.row(file, row),
                         "The row has more than " + limits.columns() + " columns; the further ones were not read.",
-                        "Look for a wrong delimiter, or raise the limit of columns.");
+                        "Look for a wrong delimiter, or " + Limit.COLUMNS.raise() + ".");
             return;
         }
         if (text.length() > limits.fieldChars()) {
@@ -205,7 +203,7 @@ final class DelimitedRows {
                     Place.row(file, row),
                     "A field has " + text.length() + " characters; only the first " + limits.fieldChars()
                             + " were read.",
-                    "Look for a missing quotation mark or line end.");
+                    "Look for a missing quotation mark or line end, or " + Limit.FIELD_CHARS.raise() + ".");
             cells.add(text.substring(0, limits.fieldChars()));
         } else cells.add(shared(text));
     }

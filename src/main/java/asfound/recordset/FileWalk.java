@@ -16,20 +16,17 @@ import java.util.TreeMap;
 /** Lists the files of a record set, without following links and without leaving the folder. */
 final class FileWalk {
 
-    private static final int DEEPEST = 40;
-    private static final int MOST = 100_000;
-
     private FileWalk() {}
 
     /** The files by their name relative to the folder, with forward slashes; hidden files and earlier reports left out. */
-    static TreeMap<String, Path> files(Path root, List<Problem> problems) throws NothingToDoException {
+    static TreeMap<String, Path> files(Path root, Limits limits, List<Problem> problems) throws NothingToDoException {
         TreeMap<String, Path> files = new TreeMap<>();
         try {
             Files.walkFileTree(
                     root,
                     EnumSet.noneOf(java.nio.file.FileVisitOption.class),
-                    DEEPEST,
-                    new Visitor(root, files, problems));
+                    (int) limits.amount(Limit.FOLDERS),
+                    new Visitor(root, files, limits, problems));
         } catch (IOException e) {
             throw new NothingToDoException(
                     "The folder " + printable(root.toString()) + " cannot be listed: " + Reasons.unreadable(e));
@@ -66,11 +63,13 @@ final class FileWalk {
 
         private final Path root;
         private final TreeMap<String, Path> files;
+        private final Limits limits;
         private final List<Problem> problems;
 
-        Visitor(Path root, TreeMap<String, Path> files, List<Problem> problems) {
+        Visitor(Path root, TreeMap<String, Path> files, Limits limits, List<Problem> problems) {
             this.root = root;
             this.files = files;
+            this.limits = limits;
             this.problems = problems;
         }
 
@@ -97,19 +96,21 @@ final class FileWalk {
                             "Give it another name if it belongs to the records.");
                 return FileVisitResult.CONTINUE;
             }
-            if (files.size() >= MOST) {
+            if (files.size() >= limits.amount(Limit.FILES)) {
                 say(
                         file,
-                        "The folder holds more than " + MOST + " files; from this one on they were not read.",
-                        "Give a smaller folder.");
+                        "The folder holds more than " + limits.amount(Limit.FILES)
+                                + " files; from this one on they were not read.",
+                        "Give a smaller folder, or " + Limit.FILES.raise() + ".");
                 return FileVisitResult.TERMINATE;
             }
             if (attributes.isSymbolicLink()) link(file);
             else if (attributes.isDirectory())
                 say(
                         file,
-                        "The folders are nested deeper than " + DEEPEST + " levels; this one was not read.",
-                        "Move it up.");
+                        "The folders are nested deeper than " + limits.amount(Limit.FOLDERS)
+                                + " levels; this one was not read.",
+                        "Move it up, or " + Limit.FOLDERS.raise() + ".");
             else if (!attributes.isRegularFile())
                 say(
                         file,

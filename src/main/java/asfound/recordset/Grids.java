@@ -41,16 +41,20 @@ public final class Grids {
         List<GridRow> rows = new ArrayList<>();
         Instant deadline = Instant.now().plus(limits.fileTime());
         try (InputStream in = Files.newInputStream(source.path());
-                TextLines lines = new TextLines(in, source.file(), problems)) {
+                TextLines lines = new TextLines(in, source.file(), limits, problems)) {
             DelimitedRows all = new DelimitedRows(lines, source.file(), limits, problems);
             for (Optional<GridRow> row = all.next(); row.isPresent(); row = all.next()) {
                 if (rows.size() >= most || Instant.now().isAfter(deadline)) {
+                    boolean tooMany = rows.size() >= most;
                     problems.add(
                             "tables cut short",
                             Place.row(source.file(), row.get().number()),
-                            "The table is longer than the limit of " + limits.rows() + " rows or "
-                                    + limits.fileTime().toSeconds() + " s; from this row on it was not read.",
-                            "Raise the limit, or split the file.");
+                            (tooMany
+                                            ? "The table is longer than the limit of " + limits.rows() + " rows"
+                                            : "The table takes longer than "
+                                                    + limits.fileTime().toSeconds() + " s, the limit for one file")
+                                    + "; from this row on it was not read.",
+                            "Split the file, or " + (tooMany ? Limit.ROWS : Limit.FILE_SECONDS).raise() + ".");
                     break;
                 }
                 if (!row.get().isBlank()) rows.add(row.get());

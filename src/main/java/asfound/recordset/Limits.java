@@ -1,66 +1,104 @@
 package asfound.recordset;
 
 import java.time.Duration;
-import java.util.List;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
- * How much a single file may ask for. What goes over a limit is reported with the limit's name, and the rest of the set
- * is still read.
+ * How much a single file or a record set may ask for. What goes over a limit is reported with the limit's name, and the
+ * rest of the set is still read.
  *
- * @param fileBytes the largest file that is opened
- * @param pages the most pages of one drawing that are read
- * @param pageTime the longest that one page may take
- * @param fileTime the longest that one file may take
- * @param rows the most rows of one table
- * @param columns the most columns of one table
- * @param fieldChars the longest single field of a table
- * @param expandedBytes the most that compressed content may expand to
+ * @param amounts every limit's in bytes, milliseconds or as a count
  */
-public record Limits(
-        long fileBytes,
-        int pages,
-        Duration pageTime,
-        Duration fileTime,
-        int rows,
-        int columns,
-        int fieldChars,
-        long expandedBytes) {
+public record Limits(Map<Limit, Long> amounts) {
 
-    /** The names under which a user can set each limit, with its unit. */
-    public static final List<String> NAMES = List.of(
-            "file-mb", "pages", "page-seconds", "file-seconds", "rows", "columns", "field-chars", "expanded-mb");
+    public Limits {
+        amounts = Map.copyOf(amounts);
+        if (amounts.size() != Limit.values().length) throw new IllegalArgumentException("a limit is missing");
+    }
 
     public static Limits usual() {
-        return new Limits(
-                256L << 20, 2_000, Duration.ofSeconds(20), Duration.ofMinutes(5), 2_000_000, 512, 32_000, 512L << 20);
+        EnumMap<Limit, Long> amounts = new EnumMap<>(Limit.class);
+        for (Limit limit : Limit.values()) amounts.put(limit, limit.amount(limit.usual()));
+        return new Limits(amounts);
     }
 
     /**
      * These limits with one of them set otherwise.
      *
-     * @param name one of {@link #NAMES}
+     * @param name as a user writes it
      * @throws IllegalArgumentException where there is no such limit, or the value is below 1
      */
     public Limits with(String name, int value) {
+        Limit limit = Arrays.stream(Limit.values())
+                .filter(l -> l.inWords().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("There is no limit '" + name + "'. The limits are "
+                        + Arrays.stream(Limit.values()).map(Limit::inWords).collect(Collectors.joining(", ")) + "."));
         if (value < 1) throw new IllegalArgumentException("The limit " + name + " must be at least 1.");
-        long megabytes = (long) value << 20;
-        Duration seconds = Duration.ofSeconds(value);
-        return switch (name) {
-            case "file-mb" ->
-                new Limits(megabytes, pages, pageTime, fileTime, rows, columns, fieldChars, expandedBytes);
-            case "pages" -> new Limits(fileBytes, value, pageTime, fileTime, rows, columns, fieldChars, expandedBytes);
-            case "page-seconds" ->
-                new Limits(fileBytes, pages, seconds, fileTime, rows, columns, fieldChars, expandedBytes);
-            case "file-seconds" ->
-                new Limits(fileBytes, pages, pageTime, seconds, rows, columns, fieldChars, expandedBytes);
-            case "rows" -> new Limits(fileBytes, pages, pageTime, fileTime, value, columns, fieldChars, expandedBytes);
-            case "columns" -> new Limits(fileBytes, pages, pageTime, fileTime, rows, value, fieldChars, expandedBytes);
-            case "field-chars" -> new Limits(fileBytes, pages, pageTime, fileTime, rows, columns, value, expandedBytes);
-            case "expanded-mb" ->
-                new Limits(fileBytes, pages, pageTime, fileTime, rows, columns, fieldChars, megabytes);
-            default ->
-                throw new IllegalArgumentException(
-                        "There is no limit '" + name + "'. The limits are " + String.join(", ", NAMES) + ".");
-        };
+        return with(limit, limit.amount(value));
+    }
+
+    /** These limits with one of them set otherwise, in bytes, milliseconds or as a count; 0 lets nothing through. */
+    public Limits with(Limit limit, long amount) {
+        EnumMap<Limit, Long> changed = new EnumMap<>(amounts);
+        changed.put(limit, amount);
+        return new Limits(changed);
+    }
+
+    /** Bytes, milliseconds or a count. */
+    public long amount(Limit limit) {
+        return amounts.get(limit);
+    }
+
+    private int count(Limit limit) {
+        return Math.toIntExact(amount(limit));
+    }
+
+    /** The largest file that is opened. */
+    public long fileBytes() {
+        return amount(Limit.FILE_MB);
+    }
+
+    /** The most pages of one drawing that are read. */
+    public int pages() {
+        return count(Limit.PAGES);
+    }
+
+    /** The longest that one page may take. */
+    public Duration pageTime() {
+        return Duration.ofMillis(amount(Limit.PAGE_SECONDS));
+    }
+
+    /** The most letters, and the most ruled lines, of one page. */
+    public int pageObjects() {
+        return count(Limit.PAGE_OBJECTS);
+    }
+
+    /** The longest that one file may take. */
+    public Duration fileTime() {
+        return Duration.ofMillis(amount(Limit.FILE_SECONDS));
+    }
+
+    /** The most rows of one table. */
+    public int rows() {
+        return count(Limit.ROWS);
+    }
+
+    /** The most columns of one table. */
+    public int columns() {
+        return count(Limit.COLUMNS);
+    }
+
+    /** The longest single field of a table. */
+    public int fieldChars() {
+        return count(Limit.FIELD_CHARS);
+    }
+
+    /** The most that compressed content may expand to. */
+    public long expandedBytes() {
+        return amount(Limit.EXPANDED_MB);
     }
 }

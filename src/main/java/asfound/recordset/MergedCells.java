@@ -21,7 +21,6 @@ public final class MergedCells {
 
     private static final Pattern AREA =
             Pattern.compile("\\$?([A-Z]{1,3})\\$?(\\d{1,7}):\\$?([A-Z]{1,3})\\$?(\\d{1,7})");
-    private static final int MOST = 50_000;
 
     private MergedCells() {}
 
@@ -33,8 +32,12 @@ public final class MergedCells {
      */
     public record Area(int firstRow, int firstColumn, int lastRow, int lastColumn) {}
 
-    /** The joined cells by the sheet's name. A workbook whose parts cannot be followed has none: its cells stand alone. */
-    public static Map<String, List<Area>> read(Path workbook) {
+    /**
+     * The joined cells by the sheet's name. A workbook whose parts cannot be followed has none: its cells stand alone.
+     *
+     * @param most of one sheet; a sheet with more of them has one more here
+     */
+    public static Map<String, List<Area>> read(Path workbook, long most) {
         Map<String, List<Area>> out = new HashMap<>();
         try (ZipFile zip = new ZipFile(workbook.toFile())) {
             Map<String, String> targets = attributes(zip, "xl/_rels/workbook.xml.rels", "Relationship", "Id", "Target");
@@ -42,7 +45,7 @@ public final class MergedCells {
             for (Map.Entry<String, String> sheet : sheets.entrySet()) {
                 String target = targets.getOrDefault(sheet.getValue(), "");
                 String part = target.startsWith("/") ? target.substring(1) : "xl/" + target;
-                out.put(sheet.getKey(), areas(zip, part));
+                out.put(sheet.getKey(), areas(zip, part, most));
             }
         } catch (IOException | XMLStreamException | IllegalArgumentException e) {
             return Map.of();
@@ -85,10 +88,10 @@ public final class MergedCells {
         return "";
     }
 
-    private static List<Area> areas(ZipFile zip, String part) throws IOException, XMLStreamException {
+    private static List<Area> areas(ZipFile zip, String part, long most) throws IOException, XMLStreamException {
         List<Area> out = new ArrayList<>();
         elements(zip, part, xml -> {
-            if (!xml.getLocalName().equals("mergeCell") || out.size() >= MOST) return;
+            if (!xml.getLocalName().equals("mergeCell") || out.size() > most) return;
             Matcher m = AREA.matcher(attribute(xml, "ref"));
             if (m.matches())
                 out.add(new Area(

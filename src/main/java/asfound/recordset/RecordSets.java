@@ -22,11 +22,11 @@ public final class RecordSets {
     public static RecordSet open(Path folder, Limits limits) throws NothingToDoException {
         Path root = root(folder);
         List<Problem> problems = new ArrayList<>();
-        TreeMap<String, Path> files = FileWalk.files(root, problems);
+        TreeMap<String, Path> files = FileWalk.files(root, limits, problems);
         if (files.isEmpty() && problems.isEmpty())
             throw new NothingToDoException("The folder " + shown(folder)
                     + " is empty. Put the drawings (PDF, .xlsx or CSV) and the survey (CSV) into it.");
-        Settings settings = settings(files, problems);
+        Settings settings = settings(files, limits, problems);
         List<Source> sources = new ArrayList<>();
         Pictures pictures = new Pictures();
         files.forEach((file, path) -> sources.add(source(file, path, settings, limits, problems, pictures)));
@@ -79,7 +79,7 @@ public final class RecordSets {
                 : FileWalk.printable(root.getFileName().toString());
     }
 
-    private static Settings settings(TreeMap<String, Path> files, List<Problem> problems) {
+    private static Settings settings(TreeMap<String, Path> files, Limits limits, List<Problem> problems) {
         List<String> named =
                 files.keySet().stream().filter(RecordSets::isSettings).toList();
         if (named.isEmpty()) return Settings.none();
@@ -88,7 +88,7 @@ public final class RecordSets {
                     Place.file(named.get(1)),
                     "There are two settings files; this one is not used.",
                     "Keep " + named.get(0) + " alone."));
-        SettingsReader.Reading reading = SettingsReader.read(files.get(named.get(0)), named.get(0));
+        SettingsReader.Reading reading = SettingsReader.read(files.get(named.get(0)), named.get(0), limits);
         problems.addAll(reading.problems());
         return reading.settings();
     }
@@ -111,7 +111,7 @@ public final class RecordSets {
                         Place.file(file),
                         "The file has " + bytes + " bytes, more than the limit of " + limits.fileBytes()
                                 + "; it was not read.",
-                        "Split it, or raise the limit."));
+                        "Split it, or " + Limit.FILE_MB.raise() + "."));
                 return new Source(file, path, Source.Kind.UNKNOWN, bytes, "");
             }
             String sha256 = Hashes.sha256(path);

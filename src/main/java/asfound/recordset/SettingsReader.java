@@ -21,7 +21,6 @@ final class SettingsReader {
     /** Taken for a date of modification that cannot be read: whatever was seen of the equipment may be older. */
     static final LocalDate NOT_YET = LocalDate.of(9999, 12, 31);
 
-    private static final long LARGEST = 4L << 20;
     private static final String KEYS =
             "building, columns, same, distinct, abbreviations, modified, numbering, life_safety, chosen";
 
@@ -44,10 +43,15 @@ final class SettingsReader {
         this.file = file;
     }
 
-    static Reading read(Path path, String file) {
+    static Reading read(Path path, String file, Limits limits) {
         SettingsReader reader = new SettingsReader(file);
         try {
-            if (Files.size(path) > LARGEST) reader.whole(1, "it is larger than " + LARGEST + " bytes");
+            long most = limits.amount(Limit.SETTINGS_MB);
+            if (Files.size(path) > most)
+                reader.say(
+                        1,
+                        "The settings are larger than " + most + " bytes. None of them is used.",
+                        "Shorten them, or " + Limit.SETTINGS_MB.raise() + ".");
             else reader.root(YamlText.read(Files.readString(path, StandardCharsets.UTF_8)));
         } catch (YamlText.Broken broken) {
             reader.whole(broken.line(), broken.getMessage());

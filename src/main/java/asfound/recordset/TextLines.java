@@ -21,11 +21,11 @@ import java.util.Optional;
  */
 final class TextLines implements Closeable {
 
-    private static final int LONGEST_LINE = 4 << 20;
     private static final Charset WINDOWS_1252 = Charset.forName("windows-1252");
 
     private final BufferedInputStream in;
     private final String file;
+    private final long longest;
     private final ProblemList problems;
     /** Bytes of one character of UTF-16, else 1. */
     private final Charset wide;
@@ -37,9 +37,10 @@ final class TextLines implements Closeable {
     private int windowsLine;
     private boolean mixedSaid;
 
-    TextLines(InputStream stream, String file, ProblemList problems) throws IOException {
+    TextLines(InputStream stream, String file, Limits limits, ProblemList problems) throws IOException {
         this.in = new BufferedInputStream(stream, 1 << 16);
         this.file = file;
+        this.longest = Math.min(limits.amount(Limit.LINE_MB), Integer.MAX_VALUE - 64);
         this.problems = problems;
         this.wide = wideCharset();
     }
@@ -123,13 +124,13 @@ final class TextLines implements Closeable {
     }
 
     private void keep(ByteArrayOutputStream line, int c) {
-        if (line.size() < LONGEST_LINE) line.write(c);
+        if (line.size() < longest) line.write(c);
         else
             problems.add(
                     "bytes past the longest line",
                     Place.row(file, number + 1),
-                    "The line is longer than " + LONGEST_LINE + " bytes; the rest of it was not read.",
-                    "Look for a missing line end or quotation mark.");
+                    "The line is longer than " + longest + " bytes; the rest of it was not read.",
+                    "Look for a missing line end, or " + Limit.LINE_MB.raise() + ".");
     }
 
     private String decode(byte[] bytes) {

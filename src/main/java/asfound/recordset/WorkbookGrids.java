@@ -91,13 +91,17 @@ final class WorkbookGrids {
             for (Iterator<Row> all = stream.iterator(); all.hasNext(); ) {
                 Row row = all.next();
                 Place place = Place.row(source.file(), sheet.getName(), row.getRowNum());
-                if (rows.size() >= limits.rows() || Instant.now().isAfter(deadline)) {
+                boolean tooMany = rows.size() >= limits.rows();
+                if (tooMany || Instant.now().isAfter(deadline)) {
                     problems.add(
                             "sheets cut short",
                             place,
-                            "The sheet is longer than the limit of rows or time for one file; from this row on it was not"
-                                    + " read.",
-                            "Raise the limit, or split the file.");
+                            (tooMany
+                                            ? "The sheet is longer than the limit of " + limits.rows() + " rows"
+                                            : "The workbook takes longer than "
+                                                    + limits.fileTime().toSeconds() + " s, the limit for one file")
+                                    + "; from this row on it was not read.",
+                            "Split the file, or " + (tooMany ? Limit.ROWS : Limit.FILE_SECONDS).raise() + ".");
                     break;
                 }
                 GridRow cells = new GridRow(row.getRowNum(), cells(row, place));
@@ -122,7 +126,7 @@ final class WorkbookGrids {
                         "rows past the most columns",
                         place,
                         "The row has more than " + limits.columns() + " columns; the further ones were not read.",
-                        "Raise the limit of columns.");
+                        "Remove what is not needed, or " + Limit.COLUMNS.raise() + ".");
                 break;
             }
             String text = row.hasCell(c) ? Unshowable.replaced(text(row.getCell(c)), place, problems) : "";
@@ -132,7 +136,7 @@ final class WorkbookGrids {
                         place,
                         "A field has " + text.length() + " characters; only the first " + limits.fieldChars()
                                 + " were read.",
-                        "Shorten it, or raise the limit.");
+                        "Shorten it, or " + Limit.FIELD_CHARS.raise() + ".");
                 text = text.substring(0, limits.fieldChars());
             }
             cells.add(text);

@@ -24,7 +24,6 @@ import java.util.zip.ZipFile;
  */
 final class WorkbookGuard {
 
-    private static final int MOST_PARTS = 5_000;
     private static final byte[] DOCTYPE = "<!DOCTYPE".getBytes(StandardCharsets.US_ASCII);
 
     private static final int MOST_LISTED = 4 << 20;
@@ -43,9 +42,8 @@ final class WorkbookGuard {
     static Optional<Refusal> check(Path path, Limits limits, Instant deadline) throws IOException {
         try (ZipFile zip = new ZipFile(path.toFile())) {
             List<? extends ZipEntry> parts = Collections.list(zip.entries());
-            if (parts.size() > MOST_PARTS)
-                return refuse(
-                        "The workbook has " + parts.size() + " parts, more than the limit of " + MOST_PARTS + ".");
+            long most = limits.amount(Limit.PARTS);
+            if (parts.size() > most) return Optional.of(tooMany(parts.size(), most));
             long expanded = 0;
             byte[] buffer = new byte[1 << 16];
             for (ZipEntry part : parts) {
@@ -107,22 +105,25 @@ final class WorkbookGuard {
         return message == null || message.isBlank() ? "its parts cannot be unpacked" : message;
     }
 
-    private static Optional<Refusal> refuse(String message) {
-        return Optional.of(new Refusal(message, "Export the sheets with the schedules as CSV."));
+    private static Refusal tooMany(int parts, long most) {
+        return new Refusal(
+                "The workbook has " + parts + " parts, more than the limit of " + most + "; it was not read.",
+                "Export the sheets with the schedules as CSV, or " + Limit.PARTS.raise() + ".");
     }
 
     private static Refusal tooLarge(Limits limits) {
         return new Refusal(
                 "The workbook expands to more than " + limits.expandedBytes()
                         + " bytes, the limit for expanded content.",
-                "If it is meant to be so large, raise the limit, or export the sheets with the schedules as CSV.");
+                "If it is meant to be so large, " + Limit.EXPANDED_MB.raise()
+                        + ", or export the sheets with the schedules as CSV.");
     }
 
     private static Refusal tooLong(Limits limits) {
         return new Refusal(
                 "Unpacking the workbook took longer than " + limits.fileTime().toSeconds()
                         + " s, the limit for one file.",
-                "Raise the limit, or export the sheets with the schedules as CSV.");
+                "Export the sheets with the schedules as CSV, or " + Limit.FILE_SECONDS.raise() + ".");
     }
 
     private static Refusal entities(String part) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.yaml.snakeyaml.LoaderOptions;
 
 /**
  * YAML as a tree of texts. Every scalar stays the text that the user wrote: {@code 2E1} is a panel and no number,
@@ -45,7 +46,10 @@ public sealed interface YamlText {
 
     /** Reads one document; an empty one is an empty map. */
     static YamlText read(String yaml) throws Broken {
-        try (YAMLParser parser = new YAMLFactory().createParser(yaml)) {
+        LoaderOptions options = new LoaderOptions();
+        options.setCodePointLimit(Integer.MAX_VALUE); // the file's size has its own limit
+        YAMLFactory factory = YAMLFactory.builder().loaderOptions(options).build();
+        try (YAMLParser parser = factory.createParser(yaml)) {
             JsonToken first = parser.nextToken();
             return first == null ? new Entries(List.of(), 1) : node(parser, first, 0);
         } catch (JsonProcessingException e) {

@@ -15,6 +15,7 @@ import asfound.model.Observation;
 import asfound.model.Place;
 import asfound.model.Stated;
 import asfound.network.DeviceRecord.Tracing;
+import asfound.recordset.Limits;
 import asfound.recordset.Source;
 import asfound.report.DataFiles;
 import asfound.report.folder.OutputFolder;
@@ -49,7 +50,8 @@ public final class OutputsBench {
                 System.out.printf("%12d bytes %s%n", Files.size(file), file.getFileName());
         }
         long start = System.nanoTime();
-        Comparison since = Comparison.of(AuditReader.read(folder), AuditReader.read(folder));
+        Comparison since =
+                Comparison.of(AuditReader.read(folder, Limits.usual()), AuditReader.read(folder, Limits.usual()));
         System.out.printf(
                 "%d findings compared in %d ms%n", since.findings().size(), (System.nanoTime() - start) / 1_000_000);
     }

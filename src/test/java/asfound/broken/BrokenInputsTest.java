@@ -4,13 +4,13 @@ import static asfound.broken.BrokenFiles.ascii;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import asfound.recordset.Limit;
 import asfound.recordset.Limits;
 import asfound.recordset.RecordSets;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,8 +29,15 @@ class BrokenInputsTest {
     Path folder;
 
     private static Limits small() {
-        Limits u = Limits.usual();
-        return new Limits(4 * MB, 50, Duration.ofSeconds(5), Duration.ofSeconds(10), 1_000, 40, 1_000, 2 * MB);
+        return Limits.usual()
+                .with(Limit.FILE_MB, 4 * MB)
+                .with(Limit.PAGES, 50)
+                .with(Limit.PAGE_SECONDS, 5_000)
+                .with(Limit.FILE_SECONDS, 10_000)
+                .with(Limit.ROWS, 1_000)
+                .with(Limit.COLUMNS, 40)
+                .with(Limit.FIELD_CHARS, 1_000)
+                .with(Limit.EXPANDED_MB, 2 * MB);
     }
 
     static Stream<Arguments> broken() throws IOException {
@@ -173,16 +180,7 @@ class BrokenInputsTest {
     @org.junit.jupiter.api.Test
     void a_page_that_takes_too_long_is_given_up_and_told() throws Exception {
         Files.copy(FIXTURE, folder.resolve("LP-1A.pdf"));
-        Limits u = Limits.usual();
-        Limits impatient = new Limits(
-                u.fileBytes(),
-                u.pages(),
-                Duration.ZERO,
-                u.fileTime(),
-                u.rows(),
-                u.columns(),
-                u.fieldChars(),
-                u.expandedBytes());
+        Limits impatient = Limits.usual().with(Limit.PAGE_SECONDS, 0);
         WholeReading reading = WholeReading.of(RecordSets.open(folder, impatient), impatient);
         assertThat(reading.problems())
                 .anyMatch(p -> p.startsWith("LP-1A.pdf, page 1: The page holds more than can be read in 0 s"));

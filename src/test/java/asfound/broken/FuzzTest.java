@@ -26,8 +26,15 @@ import org.junit.jupiter.api.io.TempDir;
 class FuzzTest {
 
     private static final Duration LONGEST = Duration.ofSeconds(20);
-    private static final Limits LIMITS =
-            new Limits(8 << 20, 20, Duration.ofSeconds(5), Duration.ofSeconds(10), 10_000, 100, 2_000, 16L << 20);
+    private static final Limits LIMITS = Limits.usual()
+            .with("file-mb", 8)
+            .with("pages", 20)
+            .with("page-seconds", 5)
+            .with("file-seconds", 10)
+            .with("rows", 10_000)
+            .with("columns", 100)
+            .with("field-chars", 2_000)
+            .with("expanded-mb", 16);
 
     private record Sample(String name, byte[] bytes) {}
 

@@ -2,6 +2,7 @@ package asfound.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import asfound.recordset.Limits;
 import asfound.recordset.Source;
 import asfound.sample.Building;
 import java.io.IOException;
@@ -23,7 +24,7 @@ class AcceptancesTest {
     private Acceptances.Parted part(String yaml, List<Finding> of) throws IOException {
         Path file = Files.writeString(folder.resolve("accepted.yaml"), yaml);
         Source source = new Source("accepted.yaml", file, Source.Kind.SETTINGS, yaml.length(), "");
-        return Acceptances.read(source).part(of);
+        return Acceptances.read(source, Limits.usual()).part(of);
     }
 
     private String entry(String facts) {

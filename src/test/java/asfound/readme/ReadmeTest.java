@@ -3,15 +3,19 @@ package asfound.readme;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import asfound.command.Main;
+import asfound.recordset.Limit;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** README says what is so. */
@@ -28,6 +32,15 @@ class ReadmeTest {
         assertThat(ReadmeGuide.within(readme))
                 .as("make it anew with ReadmeGuide's main")
                 .isEqualTo(ReadmeGuide.text());
+    }
+
+    @Test
+    void the_table_of_limits_is_what_the_program_keeps_to_and_what_its_help_says() {
+        assertThat(ReadmeLimits.within(readme))
+                .as("make it anew with ReadmeLimits' main")
+                .isEqualTo(ReadmeLimits.text());
+        for (String command : List.of("audit", "read", "isolate", "plan", "card", "since"))
+            assertThat(help(command).replaceAll("\\s+", " ")).as(command).contains("Usual limits: " + Limit.list());
     }
 
     @Test
@@ -54,9 +67,13 @@ class ReadmeTest {
         assertThat(named).isEqualTo(there);
     }
 
-    private static String help() {
+    private static String help(String... command) {
         StringWriter out = new StringWriter();
-        Main.run(new PrintWriter(out), new PrintWriter(out), "--help");
+        Main.run(new PrintWriter(out), new PrintWriter(out), concat(command, "--help"));
         return out.toString();
+    }
+
+    private static String[] concat(String[] words, String last) {
+        return Stream.concat(Arrays.stream(words), Stream.of(last)).toArray(String[]::new);
     }
 }

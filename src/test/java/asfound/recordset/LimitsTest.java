@@ -11,9 +11,17 @@ class LimitsTest {
     @Test
     void each_limit_can_be_set_by_its_name_and_no_other_changes() {
         Limits limits = Limits.usual();
-        for (int i = 0; i < Limits.NAMES.size(); i++) limits = limits.with(Limits.NAMES.get(i), i + 1);
-        assertThat(limits)
-                .isEqualTo(new Limits(1 << 20, 2, Duration.ofSeconds(3), Duration.ofSeconds(4), 5, 6, 7, 8L << 20));
+        for (Limit limit : Limit.values()) limits = limits.with(limit.inWords(), limit.ordinal() + 1);
+        assertThat(limits.fileBytes()).isEqualTo(1 << 20);
+        assertThat(limits.pages()).isEqualTo(2);
+        assertThat(limits.pageTime()).isEqualTo(Duration.ofSeconds(3));
+        assertThat(limits.pageObjects()).isEqualTo(4);
+        assertThat(limits.fileTime()).isEqualTo(Duration.ofSeconds(5));
+        assertThat(limits.expandedBytes()).isEqualTo(6 << 20);
+        assertThat(limits.rows()).isEqualTo(8);
+        assertThat(limits.columns()).isEqualTo(9);
+        assertThat(limits.fieldChars()).isEqualTo(10);
+        assertThat(limits.amount(Limit.REPORT_MB)).isEqualTo(17L << 20);
     }
 
     @Test

@@ -255,16 +255,7 @@ class RecordSetsTest {
                 "xl/sharedStrings.xml",
                 "<?xml version=\"1.0\"?><!DOCTYPE x [<!ENTITY a SYSTEM \"file:///etc/passwd\">]><sst/>"
                         .getBytes(StandardCharsets.UTF_8));
-        Limits usual = Limits.usual();
-        Limits small = new Limits(
-                usual.fileBytes(),
-                usual.pages(),
-                usual.pageTime(),
-                usual.fileTime(),
-                usual.rows(),
-                usual.columns(),
-                usual.fieldChars(),
-                1 << 20);
+        Limits small = Limits.usual().with(Limit.EXPANDED_MB, 1 << 20);
         RecordSet record = RecordSets.open(set(), small);
         List<String> problems = record.sources().stream()
                 .flatMap(s -> Grids.read(s, small).problems().stream())

@@ -195,16 +195,7 @@ class TablesTest {
 
     @Test
     void rows_past_the_limit_are_said_with_the_row_where_reading_ended() throws IOException {
-        Limits usual = Limits.usual();
-        Limits few = new Limits(
-                usual.fileBytes(),
-                usual.pages(),
-                usual.pageTime(),
-                usual.fileTime(),
-                10,
-                usual.columns(),
-                usual.fieldChars(),
-                usual.expandedBytes());
+        Limits few = Limits.usual().with(Limit.ROWS, 10);
         TableReading reading = Tables.read(
                 TableFiles.text(folder, "s.csv", SURVEY + "MDP,9,feeds,LP-3,tone\n".repeat(50)), Settings.none(), few);
         assertThat(said(reading)).singleElement().asString().contains("row 11", "limit of 10 rows");

@@ -13,6 +13,7 @@ import java.util.List;
  * @param unknown how many of them a font does not tell
  * @param imageShare the share of the page that images cover
  * @param outlines how many small curved shapes are drawn, as text drawn in outlines is
+ * @param tooDeep forms lie within each other deeper than they are followed: what they show is not in here
  */
 public record Page(
         int number,
@@ -22,7 +23,8 @@ public record Page(
         int letters,
         int unknown,
         double imageShare,
-        int outlines) {
+        int outlines,
+        boolean tooDeep) {
 
     public Page {
         sheets = List.copyOf(sheets);

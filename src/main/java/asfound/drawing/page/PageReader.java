@@ -17,10 +17,13 @@ public final class PageReader {
 
     private final PDDocument document;
     private final String file;
+    private final int mostObjects;
 
-    public PageReader(PDDocument document, String file) {
+    /** @param mostObjects the most letters, and the most ruled lines, of a page */
+    public PageReader(PDDocument document, String file, int mostObjects) {
         this.document = document;
         this.file = file;
+        this.mostObjects = mostObjects;
     }
 
     /**
@@ -28,14 +31,18 @@ public final class PageReader {
      *
      * @param number of the page, from 1
      * @param deadlineNanos as {@link System#nanoTime} tells it
-     * @throws TooMuchException where the page takes too long or holds too much
+     * @throws TooLongException where the page takes too long
+     * @throws TooMuchException where it holds too much
      * @throws IOException where the page's content is broken
      */
     public Page read(int number, long deadlineNanos) throws IOException {
-        PageScan scan = new PageScan(document.getPage(number - 1), new HiddenContent(document), deadlineNanos);
+        PageScan scan =
+                new PageScan(document.getPage(number - 1), new HiddenContent(document), mostObjects, deadlineNanos);
         try {
             scan.scan();
         } catch (PageScan.PageTimeException e) {
+            throw new TooLongException(e);
+        } catch (PageScan.PageObjectsException e) {
             throw new TooMuchException(e);
         }
         List<Glyph> letters = scan.glyphs().stream().filter(g -> !g.isSpace()).toList();
@@ -49,15 +56,25 @@ public final class PageReader {
                 letters.size(),
                 unknown,
                 scan.imageShare(),
-                scan.outlines());
+                scan.outlines(),
+                scan.tooDeep());
     }
 
-    /** A page takes longer, or holds more, than a page may. */
+    /** A page takes longer than a page may. */
+    public static final class TooLongException extends IOException {
+        private static final long serialVersionUID = 1L;
+
+        TooLongException(Throwable cause) {
+            super("the page takes too long", cause);
+        }
+    }
+
+    /** A page holds more than a page may. */
     public static final class TooMuchException extends IOException {
         private static final long serialVersionUID = 1L;
 
         TooMuchException(Throwable cause) {
-            super("the page takes too long or holds too much", cause);
+            super("the page holds too much", cause);
         }
     }
 

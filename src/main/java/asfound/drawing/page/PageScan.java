@@ -30,11 +30,13 @@ import org.apache.pdfbox.util.Vector;
  */
 final class PageScan extends PDFGraphicsStreamEngine {
 
-    private static final int MOST_PIECES = 600_000;
+    /** DrawObject, of the library, passes over a form at a deeper level. */
+    static final int DEEPEST = 50;
 
     private final PDRectangle crop;
     private final int rotation;
     private final long deadline;
+    private final int mostObjects;
     private final List<Glyph> glyphs = new ArrayList<>();
     private final List<Rule> across = new ArrayList<>();
     private final List<Rule> down = new ArrayList<>();
@@ -43,13 +45,16 @@ final class PageScan extends PDFGraphicsStreamEngine {
     private double imageArea;
     private int outlines;
     private int steps;
+    private int shown;
+    private boolean tooDeep;
     private int piece;
 
-    PageScan(PDPage page, HiddenContent hidden, long deadlineNanos) {
+    PageScan(PDPage page, HiddenContent hidden, int mostObjects, long deadlineNanos) {
         super(page);
         crop = page.getCropBox();
         rotation = Math.floorMod(page.getRotation(), 360);
         deadline = deadlineNanos;
+        this.mostObjects = mostObjects;
         this.hidden = hidden;
     }
 
@@ -95,11 +100,7 @@ final class PageScan extends PDFGraphicsStreamEngine {
 
     @Override
     protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
-        if ((++steps & 1023) == 0) {
-            if (System.nanoTime() > deadline) throw new PageTimeException();
-            if (glyphs.size() > MOST_PIECES || across.size() > MOST_PIECES || down.size() > MOST_PIECES)
-                throw new PageTimeException();
-        }
+        if ((++steps & 1023) == 0) demandEnd();
         super.processOperator(operator, operands);
     }
 
@@ -115,9 +116,31 @@ final class PageScan extends PDFGraphicsStreamEngine {
         super.showTextStrings(strings);
     }
 
-    /** The page takes longer, or holds more, than a page may. */
+    private void demandEnd() throws IOException {
+        if (System.nanoTime() > deadline || Thread.currentThread().isInterrupted()) throw new PageTimeException();
+        int most = Math.max(Math.max(glyphs.size(), path.size()), Math.max(across.size(), down.size()));
+        if (most > mostObjects) throw new PageObjectsException();
+    }
+
+    /** The page takes longer than a page may. */
     static final class PageTimeException extends IOException {
         private static final long serialVersionUID = 1L;
+    }
+
+    /** The page holds more than a page may. */
+    static final class PageObjectsException extends IOException {
+        private static final long serialVersionUID = 1L;
+    }
+
+    /** Forms drawn within forms deeper than the library follows them: what they show was not met. */
+    boolean tooDeep() {
+        return tooDeep;
+    }
+
+    @Override
+    public void increaseLevel() {
+        super.increaseLevel();
+        tooDeep |= getLevel() > DEEPEST;
     }
 
     @Override
@@ -142,7 +165,8 @@ final class PageScan extends PDFGraphicsStreamEngine {
         glyph(place, font, code, advance);
     }
 
-    private void glyph(Matrix place, PDFont font, int code, Vector advance) {
+    private void glyph(Matrix place, PDFont font, int code, Vector advance) throws IOException {
+        if ((++shown & 1023) == 0) demandEnd(); // one operator can show a million letters
         if (hidden.isHidden()) return;
         String text = textOf(font, code);
         Point2D origin = shown(place.transformPoint(0, 0));

@@ -82,6 +82,11 @@ final class PathPieces {
         last = null;
     }
 
+    /** How much the path holds until now. */
+    int size() {
+        return Math.max(pieces.size(), areas.size());
+    }
+
     private void piece(Point2D a, Point2D b) {
         pieces.add(new Point2D[] {a, b});
     }

@@ -19,8 +19,9 @@ import java.util.zip.Inflater;
  * @param cutOff the end mark of the file is missing
  * @param damaged how many streams fail their check sum or break off
  * @param expanding a stream expands past the limit
+ * @param late there was no time to look at all of it
  */
-public record Soundness(boolean cutOff, int damaged, boolean expanding) {
+public record Soundness(boolean cutOff, int damaged, boolean expanding, boolean late) {
 
     private static final int TAIL = 2048;
     private static final int LOOK_BACK = 1500;
@@ -43,7 +44,8 @@ public record Soundness(boolean cutOff, int damaged, boolean expanding) {
                     else if (size < 0) damaged++;
                 }
             }
-            return new Soundness(!tail.contains("%%EOF"), encrypted ? 0 : damaged, expanding);
+            boolean late = !encrypted && !expanding && System.nanoTime() > deadlineNanos;
+            return new Soundness(!tail.contains("%%EOF"), encrypted ? 0 : damaged, expanding, late);
         }
     }
 

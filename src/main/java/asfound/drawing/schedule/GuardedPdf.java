@@ -4,6 +4,7 @@ import asfound.drawing.page.Soundness;
 import asfound.model.Directory;
 import asfound.model.Place;
 import asfound.model.Problem;
+import asfound.recordset.Limit;
 import asfound.recordset.Limits;
 import asfound.recordset.Patience;
 import asfound.recordset.ProblemList;
@@ -23,6 +24,9 @@ import java.util.stream.IntStream;
  */
 final class GuardedPdf {
 
+    private static final String TOO_LONG_REMEDY =
+            "Split the file, print it to a new PDF, or " + Limit.FILE_SECONDS.raise() + ".";
+
     private final Settings settings;
     private final Limits limits;
 
@@ -37,7 +41,7 @@ final class GuardedPdf {
         try {
             Soundness sound = Soundness.of(source.path(), limits, deadline);
             say(sound, problems);
-            if (sound.expanding()) return new ScheduleReading(List.of(), problems.all(), 0);
+            if (sound.expanding() || sound.late()) return new ScheduleReading(List.of(), problems.all(), 0);
             ScheduleReading read = patiently(source);
             read.problems().forEach(p -> problems.add("problems of one sort: " + p.message(), p));
             sayBarePages(source, read, problems);
@@ -57,7 +61,8 @@ final class GuardedPdf {
             problems.add(
                     "A part of the PDF expands to more than " + limits.expandedBytes()
                             + " bytes, the limit for expanded content; the file was not read.",
-                    "If it is meant to be so large, raise the limit.");
+                    "If it is meant to be so large, " + Limit.EXPANDED_MB.raise() + ".");
+        if (sound.late()) problems.add(tooLong(), TOO_LONG_REMEDY);
         if (sound.cutOff())
             problems.add(
                     "The PDF breaks off: its end mark is missing. Pages may be missing.",
@@ -116,20 +121,28 @@ final class GuardedPdf {
     private ScheduleReading patiently(Source source) {
         // the work looks at the time itself and mostly ends first
         Duration longest = limits.fileTime().plusSeconds(2);
-        String message;
+        String message, remedy = TOO_LONG_REMEDY;
         try {
             Optional<ScheduleReading> reading =
                     Patience.within(longest, () -> new PdfReader(settings, limits).read(source));
             if (reading.isPresent()) return reading.get();
-            message = "Reading the file took longer than " + limits.fileTime().toSeconds()
-                    + " s, the limit for one file; it was not read.";
-        } catch (Exception | StackOverflowError | OutOfMemoryError e) {
+            message = tooLong();
+        } catch (OutOfMemoryError e) {
+            message = "The PDF asks for more memory than there is ("
+                    + (Runtime.getRuntime().maxMemory() >> 20) + " MB); it was not read.";
+            remedy = "Split the file, or give Java more memory: java -Xmx4g -jar asfound.jar ...";
+        } catch (Exception | StackOverflowError e) {
             message =
-                    "The PDF is damaged or asks for too much (" + e.getClass().getSimpleName() + "); it was not read.";
+                    "The PDF is damaged and could not be read (" + e.getClass().getSimpleName() + ").";
+            remedy = "Print or export the drawing to PDF once more.";
         }
-        Problem given = new Problem(
-                Place.file(source.file()), message, "Split the file, print it to a new PDF, or raise the limit.");
+        Problem given = new Problem(Place.file(source.file()), message, remedy);
         return new ScheduleReading(List.of(), List.of(given), 0);
+    }
+
+    private String tooLong() {
+        return "Reading the file took longer than " + limits.fileTime().toSeconds()
+                + " s, the limit for one file; it was not read.";
     }
 
     /** Below the threshold: equipment that a damaged drawing shows never agrees with it. */

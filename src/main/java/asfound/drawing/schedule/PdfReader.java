@@ -6,20 +6,25 @@ import asfound.drawing.page.Sheet;
 import asfound.model.Directory;
 import asfound.model.Place;
 import asfound.model.Problem;
+import asfound.recordset.Limit;
 import asfound.recordset.Limits;
 import asfound.recordset.Patience;
+import asfound.recordset.Reasons;
 import asfound.recordset.Settings;
 import asfound.recordset.Source;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.io.MemoryUsageSetting;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -51,9 +56,9 @@ final class PdfReader {
         try (PDDocument document = open(source)) {
             pages = document.getNumberOfPages();
             if (pages < 2 * FEWEST_PAGES_EACH) {
-                PageReading[] all = new PageReading[Math.min(pages, limits.pages())];
-                work(source, document, new AtomicInteger(), all, deadline());
-                return together(source, all, pages);
+                Work work = new Work(source, Math.min(pages, limits.pages()), deadline());
+                work.on(document);
+                return together(work, pages);
             }
         } catch (InvalidPasswordException e) {
             return none(source, "The PDF is locked with a password.", "Save a copy without a password.");
@@ -63,9 +68,56 @@ final class PdfReader {
                     "The PDF is damaged and cannot be opened.",
                     "Print or export the drawing to PDF once more.");
         }
-        PageReading[] all = new PageReading[Math.min(pages, limits.pages())];
-        inParallel(source, all);
-        return together(source, all, pages);
+        Work work = new Work(source, Math.min(pages, limits.pages()), deadline());
+        inParallel(work);
+        return together(work, pages);
+    }
+
+    /** The pages of one file, each taken by the next worker that is free. */
+    private final class Work {
+
+        final Source source;
+        final PageReading[] all;
+        final long deadline;
+        private final AtomicInteger next = new AtomicInteger();
+        /** What stopped a worker outside of any page. */
+        final AtomicReference<Throwable> stopped = new AtomicReference<>();
+
+        Work(Source source, int pages, long deadline) {
+            this.source = source;
+            this.all = new PageReading[pages];
+            this.deadline = deadline;
+        }
+
+        boolean isLate() {
+            return System.nanoTime() > deadline;
+        }
+
+        /** Reads pages until there is none left. The document of a page that was given up is left to it and opened anew. */
+        void on(PDDocument first) throws IOException {
+            if (!reads(new PageReader(first, source.file(), limits.pageObjects()))) onNewCopies();
+        }
+
+        void onNewCopies() throws IOException {
+            for (boolean done = false; !done; )
+                try (PDDocument document = open(source)) {
+                    done = reads(new PageReader(document, source.file(), limits.pageObjects()));
+                }
+        }
+
+        /** False where a page was given up that may still be using the document. */
+        private boolean reads(PageReader reader) {
+            for (int i = next.getAndIncrement(); i < all.length; i = next.getAndIncrement()) {
+                if (isLate()) return true;
+                Optional<PageReading> read = page(source, reader, i + 1, deadline);
+                if (read.isEmpty()) {
+                    all[i] = late(source, i + 1);
+                    return false;
+                }
+                all[i] = read.get();
+            }
+            return true;
+        }
     }
 
     private PDDocument open(Source source) throws IOException {
@@ -81,56 +133,76 @@ final class PdfReader {
         return System.nanoTime() + limits.fileTime().toNanos();
     }
 
-    private void inParallel(Source source, PageReading[] all) {
+    private void inParallel(Work work) {
         int cores = Runtime.getRuntime().availableProcessors();
-        int workers = Math.max(1, Math.min(Math.min(cores, MOST_WORKERS), all.length / FEWEST_PAGES_EACH));
-        AtomicInteger next = new AtomicInteger();
-        long deadline = deadline();
+        int workers = Math.max(1, Math.min(Math.min(cores, MOST_WORKERS), work.all.length / FEWEST_PAGES_EACH));
         ExecutorService pool = Executors.newFixedThreadPool(workers);
         try {
             List<Future<?>> running = new ArrayList<>();
             for (int w = 0; w < workers; w++)
                 running.add(pool.submit(() -> {
-                    try (PDDocument document = open(source)) {
-                        work(source, document, next, all, deadline);
-                    }
+                    work.onNewCopies();
                     return null;
                 }));
-            for (Future<?> f : running) f.get();
+            for (Future<?> f : running) wait(f, work);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-        } catch (ExecutionException e) {
-            // the pages that were not reached are reported as not read
         } finally {
             pool.shutdownNow();
         }
     }
 
-    private void work(Source source, PDDocument document, AtomicInteger next, PageReading[] all, long deadline) {
-        PageReader reader = new PageReader(document, source.file());
-        for (int i = next.getAndIncrement(); i < all.length; i = next.getAndIncrement()) {
-            if (System.nanoTime() > deadline) return;
-            all[i] = page(source, reader, i + 1, deadline);
+    /** The pages that a stopped worker did not reach are taken by the others, or reported with what stopped it. */
+    private static void wait(Future<?> worker, Work work) throws InterruptedException {
+        try {
+            worker.get();
+        } catch (ExecutionException e) {
+            work.stopped.compareAndSet(null, e.getCause());
         }
     }
 
-    private PageReading page(Source source, PageReader reader, int number, long deadline) {
+    /** Empty where the page did not end by itself when its time was over. */
+    private Optional<PageReading> page(Source source, PageReader reader, int number, long deadline) {
         long until = Math.min(deadline, System.nanoTime() + limits.pageTime().toNanos());
         Place place = Place.page(source.file(), number);
         try {
-            Page page = reader.read(number, until);
-            return Patience.within(Duration.ofNanos(until - System.nanoTime()), () -> explained(source, page, place))
-                    .orElseThrow(() -> new TimeoutException("explaining the page"));
-        } catch (PageReader.TooMuchException | TimeoutException e) {
-            return failed(
+            // the work looks at the time itself and mostly ends first
+            Duration longest = Duration.ofNanos(until - System.nanoTime()).plusMillis(500);
+            return Patience.within(longest, () -> {
+                Page page = reader.read(number, until);
+                if (System.nanoTime() > until) throw new TimeoutException("reading the page");
+                return Patience.within(
+                                Duration.ofNanos(until - System.nanoTime()), () -> explained(source, page, place))
+                        .orElseThrow(() -> new TimeoutException("explaining the page"));
+            });
+        } catch (PageReader.TooLongException | TimeoutException e) {
+            return Optional.of(late(source, number));
+        } catch (PageReader.TooMuchException e) {
+            return Optional.of(failed(
                     place,
-                    "The page holds more than can be read in "
-                            + limits.pageTime().toSeconds() + " s.");
-        } catch (Exception | StackOverflowError e) {
-            return failed(place, "The page's content is damaged and was not read.");
+                    "The page holds more than " + limits.pageObjects()
+                            + " letters or ruled lines, the limit for one page; it was not read.",
+                    "Check this page by hand, export it without what is not needed, or " + Limit.PAGE_OBJECTS.raise()
+                            + "."));
         } catch (OutOfMemoryError e) {
-            return failed(place, "The page holds more than there is memory for.");
+            return Optional.of(failed(
+                    place,
+                    "The page holds more than there is memory for ("
+                            + (Runtime.getRuntime().maxMemory() >> 20) + " MB); it was not read.",
+                    "Check this page by hand, or give Java more memory: java -Xmx4g -jar asfound.jar ..."));
+        } catch (Exception | StackOverflowError e) {
+            return Optional.of(failed(
+                    place,
+                    "The page's content is damaged and was not read.",
+                    "Check this page by hand, or export it once more."));
         }
+    }
+
+    private PageReading late(Source source, int number) {
+        return failed(
+                Place.page(source.file(), number),
+                "The page holds more than can be read in " + limits.pageTime().toSeconds() + " s.",
+                "Check this page by hand, export it once more, or " + Limit.PAGE_SECONDS.raise() + ".");
     }
 
     private PageReading explained(Source source, Page page, Place place) {
@@ -143,26 +215,51 @@ final class PdfReader {
             problems.addAll(read.problems());
         }
         problems.addAll(Legibility.problems(page, place, !directories.isEmpty()));
+        if (page.tooDeep())
+            problems.add(new Problem(
+                    place,
+                    "Parts of the page are drawn within each other deeper than they are followed; what they show was not"
+                            + " read.",
+                    "Check this page by hand, or print it to a new PDF."));
         return new PageReading(directories, problems);
     }
 
-    private static PageReading failed(Place place, String message) {
-        return new PageReading(
-                List.of(),
-                List.of(new Problem(
-                        place, message, "Check this page by hand, export it once more, or raise the limit.")));
+    private static PageReading failed(Place place, String message, String remedy) {
+        return new PageReading(List.of(), List.of(new Problem(place, message, remedy)));
     }
 
-    private ScheduleReading together(Source source, PageReading[] all, int pages) {
+    private Problem unreached(Work work, int number) {
+        Place place = Place.page(work.source.file(), number);
+        Throwable why = work.stopped.get();
+        if (why == null || work.isLate())
+            return new Problem(
+                    place,
+                    "The page was not read: the file takes longer than "
+                            + limits.fileTime().toSeconds() + " s.",
+                    "Split the file, or " + Limit.FILE_SECONDS.raise() + ".");
+        if (why instanceof OutOfMemoryError)
+            return new Problem(
+                    place,
+                    "The page was not read: the file asks for more memory than there is ("
+                            + (Runtime.getRuntime().maxMemory() >> 20) + " MB).",
+                    "Split the file, or give Java more memory: java -Xmx4g -jar asfound.jar ...");
+        if (why instanceof IOException gone && !Files.isReadable(work.source.path()))
+            return new Problem(
+                    place, "The page was not read. " + Reasons.unreadable(gone), "Put it back and run again.");
+        return new Problem(
+                place,
+                "The page was not read: the file could not be opened once more ("
+                        + why.getClass().getSimpleName() + "). It may be damaged, or have changed meanwhile.",
+                "Run again; if that does not help, print the drawing to a new PDF.");
+    }
+
+    private ScheduleReading together(Work work, int pages) {
+        Source source = work.source;
+        PageReading[] all = work.all;
         List<Directory> directories = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         for (int i = 0; i < all.length; i++) {
-            if (all[i] == null)
-                problems.add(new Problem(
-                        Place.page(source.file(), i + 1),
-                        "The page was not read: the file takes longer than "
-                                + limits.fileTime().toSeconds() + " s.",
-                        "Split the file, or raise the limit."));
+            if (all[i] == null) problems.add(unreached(work, i + 1));
             else {
                 directories.addAll(all[i].directories());
                 problems.addAll(all[i].problems());
@@ -172,7 +269,7 @@ final class PdfReader {
             problems.add(new Problem(
                     Place.file(source.file()),
                     "Only the first " + all.length + " of " + pages + " pages were read.",
-                    "Split the file, or raise the limit of pages."));
+                    "Split the file, or " + Limit.PAGES.raise() + "."));
         List<Directory> joined = Continuations.join(directories);
         problems.addAll(Continuations.apart(joined));
         return new ScheduleReading(joined, problems, pages);

@@ -6,6 +6,7 @@ import asfound.model.Problem;
 import asfound.recordset.Grid;
 import asfound.recordset.GridReading;
 import asfound.recordset.Grids;
+import asfound.recordset.Limit;
 import asfound.recordset.Limits;
 import asfound.recordset.MergedCells;
 import asfound.recordset.Patience;
@@ -32,16 +33,18 @@ final class TableFileReader {
                     .orElseGet(() -> nothing(
                             source,
                             "Reading the file took longer than "
-                                    + limits.fileTime().toSeconds() + " s, the limit for one file; it was not read."));
+                                    + limits.fileTime().toSeconds() + " s, the limit for one file; it was not read.",
+                            "Split the file, or " + Limit.FILE_SECONDS.raise() + "."));
         } catch (Exception | StackOverflowError e) {
             return nothing(
                     source,
-                    "The table could not be explained (" + e.getClass().getSimpleName() + "); it was not read.");
+                    "The table could not be explained (" + e.getClass().getSimpleName() + "); it was not read.",
+                    "Save it once more from the program that made it, or split it.");
         }
     }
 
-    private static ScheduleReading nothing(Source source, String message) {
-        Problem given = new Problem(Place.file(source.file()), message, "Split the file, or raise the limit.");
+    private static ScheduleReading nothing(Source source, String message, String remedy) {
+        Problem given = new Problem(Place.file(source.file()), message, remedy);
         return new ScheduleReading(List.of(), List.of(given), 0);
     }
 
@@ -51,10 +54,14 @@ final class TableFileReader {
         List<Problem> problems = new ArrayList<>(grids.problems());
         Map<String, List<MergedCells.Area>> merged =
                 source.kind() == Source.Kind.WORKBOOK && !grids.grids().isEmpty()
-                        ? MergedCells.read(source.path())
+                        ? MergedCells.read(source.path(), limits.amount(Limit.JOINED_CELLS))
                         : Map.of();
         SheetReader reader = new SheetReader(settings);
         for (Grid grid : grids.grids()) {
+            if (merged.getOrDefault(grid.sheet(), List.of()).size() > limits.amount(Limit.JOINED_CELLS)) {
+                problems.add(tooManyJoined(grid));
+                continue;
+            }
             String name = grid.sheet().isEmpty() ? Names.ofFile(source.file()) : grid.sheet();
             SheetReader.SheetReading read =
                     reader.read(GridSheet.of(grid, merged.getOrDefault(grid.sheet(), List.of())), name);
@@ -66,6 +73,14 @@ final class TableFileReader {
                     && !grid.rows().isEmpty()) problems.add(notRecognised(grid));
         }
         return new ScheduleReading(directories, problems, grids.grids().size());
+    }
+
+    private Problem tooManyJoined(Grid grid) {
+        return new Problem(
+                Place.row(grid.file(), grid.sheet(), 1),
+                "The sheet has more than " + limits.amount(Limit.JOINED_CELLS)
+                        + " blocks of joined cells, the limit for one sheet; it was not read.",
+                "Part the cells that need not be joined, or " + Limit.JOINED_CELLS.raise() + ".");
     }
 
     private static Problem notRecognised(Grid grid) {

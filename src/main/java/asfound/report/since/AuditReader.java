@@ -1,5 +1,7 @@
 package asfound.report.since;
 
+import asfound.recordset.Limit;
+import asfound.recordset.Limits;
 import asfound.report.AuditJson;
 import asfound.report.folder.OutputFolder;
 import asfound.report.since.WrittenAudit.Found;
@@ -26,22 +28,28 @@ import java.util.TreeSet;
 /** Reads an {@code audit.json} back. What the format names must be there; what it only allows may be missing. */
 public final class AuditReader {
 
-    private static final long MOST_BYTES = 512L << 20;
-
     private final Member audit;
 
     private AuditReader(Member audit) {
         this.audit = audit;
     }
 
-    /** Reads the file, or the {@code audit.json} of the report folder that is given. */
-    public static WrittenAudit read(Path path) throws NotAnAuditException {
+    /**
+     * Reads the file, or the {@code audit.json} of the report folder that is given.
+     *
+     * @param limits how large it may be
+     */
+    public static WrittenAudit read(Path path, Limits limits) throws NotAnAuditException {
         Path file = Files.isDirectory(path) ? path.resolve("audit.json") : path;
         try {
             if (!Files.exists(file) && file.toAbsolutePath().getParent() != null)
                 OutputFolder.recover(file.toAbsolutePath().getParent());
             if (!Files.isRegularFile(file)) throw new NotAnAuditException(file, "there is no such file.");
-            if (Files.size(file) > MOST_BYTES) throw new NotAnAuditException(file, "it is larger than 512 MiB.");
+            long most = limits.amount(Limit.REPORT_MB);
+            if (Files.size(file) > most)
+                throw new NotAnAuditException(
+                        file,
+                        "it is larger than " + most + " bytes. If it is meant to be, " + Limit.REPORT_MB.raise() + ".");
             return new AuditReader(new Member(parsed(file), "")).audit();
         } catch (JsonProcessingException e) {
             throw new NotAnAuditException(file, "it is no JSON" + where(e) + ".");

@@ -3,6 +3,7 @@ package asfound.report.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import asfound.audit.Audit;
+import asfound.recordset.Limit;
 import asfound.recordset.Limits;
 import asfound.sample.WhinfellAnnex;
 import java.io.ByteArrayOutputStream;
@@ -24,9 +25,7 @@ class RedlineLimitsTest {
     Path folder;
 
     private static Limits limits(Duration time, long expanded) {
-        Limits u = Limits.usual();
-        return new Limits(
-                u.fileBytes(), u.pages(), u.pageTime(), time, u.rows(), u.columns(), u.fieldChars(), expanded);
+        return Limits.usual().with(Limit.FILE_SECONDS, time.toMillis()).with(Limit.EXPANDED_MB, expanded);
     }
 
     private void assertAlone(Limits limits, String why) throws IOException {

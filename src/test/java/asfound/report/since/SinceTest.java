@@ -14,6 +14,7 @@ import asfound.model.EquipmentKind;
 import asfound.model.Place;
 import asfound.model.Problem;
 import asfound.network.DeviceRecord.Tracing;
+import asfound.recordset.Limits;
 import asfound.recordset.Source;
 import asfound.report.AuditJson;
 import asfound.report.since.Comparison.Fate;
@@ -48,7 +49,7 @@ class SinceTest {
         try (OutputStream out = Files.newOutputStream(file)) {
             AuditJson.write(audit, out);
         }
-        return AuditReader.read(file);
+        return AuditReader.read(file, Limits.usual());
     }
 
     private static List<String> fates(Comparison comparison) {
