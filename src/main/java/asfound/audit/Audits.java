@@ -13,6 +13,7 @@ import asfound.network.Networks;
 import asfound.recordset.Limits;
 import asfound.recordset.NothingToDoException;
 import asfound.recordset.RecordSet;
+import asfound.recordset.RecordSets;
 import asfound.recordset.Settings;
 import asfound.recordset.Source;
 import asfound.trust.Coverages;
@@ -49,6 +50,9 @@ public final class Audits {
         stages.at("what to trace next", 0, 0);
         List<Problem> problems = new ArrayList<>(read.lacking());
         problems.addAll(parted.problems());
+        set.sources().stream()
+                .filter(s -> s.kind() == Source.Kind.SETTINGS)
+                .forEach(s -> RecordSets.changed(s).ifPresent(problems::add));
         problems.addAll(SamePanelTwice.problems(drawings.directories(), network));
         return new Audit(
                 new RecordSet(set.name(), set.root(), settings, set.sources(), problems),

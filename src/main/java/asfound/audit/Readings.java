@@ -13,6 +13,7 @@ import asfound.model.Problem;
 import asfound.recordset.Limits;
 import asfound.recordset.NothingToDoException;
 import asfound.recordset.RecordSet;
+import asfound.recordset.RecordSets;
 import asfound.recordset.Source;
 import asfound.survey.SurveyReader;
 import asfound.survey.SurveyReading;
@@ -20,6 +21,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
 /** Every source of a record set read once, each by the reader of its kind, in order of file name. */
@@ -52,10 +54,22 @@ final class Readings {
         return readings;
     }
 
-    /** One file that asks for more memory than there is must not cost the others. */
+    /** One file that asks for more memory than there is, or is being changed, must not cost the others. */
     private void boundedly(Source source) {
+        int[] before = {directories.size(), feeders.size(), equipment.size(), survey.size(), inputs.size()};
         try {
             read(source);
+            Source.Kind kind = inputs.get(inputs.size() - 1).source().kind();
+            boolean used = kind != Source.Kind.UNKNOWN && kind != Source.Kind.SETTINGS;
+            Optional<Problem> changed = used ? RecordSets.changed(source) : Optional.empty();
+            if (changed.isPresent()) {
+                cut(directories, before[0]);
+                cut(feeders, before[1]);
+                cut(equipment, before[2]);
+                cut(survey, before[3]);
+                cut(inputs, before[4]);
+                inputs.add(new Audit.Input(source, 0, 0, List.of(changed.get())));
+            }
         } catch (OutOfMemoryError e) {
             long megabytes = Runtime.getRuntime().maxMemory() >> 20;
             Problem given = new Problem(
@@ -64,6 +78,10 @@ final class Readings {
                     "Split the file, or give Java more memory: java -Xmx4g -jar asfound.jar ...");
             inputs.add(new Audit.Input(source, 0, 0, List.of(given)));
         }
+    }
+
+    private static void cut(List<?> list, int size) {
+        list.subList(size, list.size()).clear();
     }
 
     private void read(Source source) {

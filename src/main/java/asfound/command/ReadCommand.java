@@ -21,6 +21,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -103,6 +104,11 @@ final class ReadCommand implements Callable<Integer> {
             return new ScheduleReading(List.of(), List.of(), 0);
         }
         ScheduleReading read = reader.read(source);
+        Optional<Problem> changed = RecordSets.changed(source);
+        if (changed.isPresent()) {
+            own.add(changed.get());
+            return new ScheduleReading(List.of(), List.of(), 0);
+        }
         // a table of unknown columns that turns out to be a schedule needs no word about its kind
         if (!read.directories().isEmpty() && source.kind() == Source.Kind.UNKNOWN) own.clear();
         own.addAll(read.problems());

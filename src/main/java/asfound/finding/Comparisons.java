@@ -114,6 +114,6 @@ final class Comparisons {
     }
 
     static boolean isNumber(String key) {
-        return !key.isEmpty() && key.chars().allMatch(Character::isDigit);
+        return !key.isEmpty() && key.length() <= 3 && key.chars().allMatch(c -> c >= '0' && c <= '9');
     }
 }

@@ -49,7 +49,7 @@ final class Displacement {
             boolean displaced = facts.isOpen(c) && !c.backfed() && c.seen().size() == 1;
             if (!displaced || c.answer() == Answer.NOTHING) continue;
             for (Comparison origin : Origins.of(facts, c))
-                if (byPosition.get(position(origin)) == origin)
+                if (Comparisons.isNumber(origin.device().key()) && byPosition.get(position(origin)) == origin)
                     foundAt.computeIfAbsent(origin, o -> new ArrayList<>(1)).add(c);
         }
     }

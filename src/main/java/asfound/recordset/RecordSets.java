@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** Opens a folder of records. */
@@ -26,11 +27,18 @@ public final class RecordSets {
         if (files.isEmpty() && problems.isEmpty())
             throw new NothingToDoException("The folder " + shown(folder)
                     + " is empty. Put the drawings (PDF, .xlsx or CSV) and the survey (CSV) into it.");
+        Optional<String> settingsFile =
+                files.keySet().stream().filter(RecordSets::isSettings).findFirst();
+        Optional<String> settingsHash = settingsFile.flatMap(f -> hash(files.get(f)));
         Settings settings = settings(files, limits, problems);
         List<Source> sources = new ArrayList<>();
         Pictures pictures = new Pictures();
         files.forEach((file, path) -> sources.add(source(file, path, settings, limits, problems, pictures)));
         problems.addAll(pictures.problems());
+        sources.stream()
+                .filter(s -> settingsHash.isPresent() && s.file().equals(settingsFile.get()))
+                .filter(s -> !s.sha256().equals(settingsHash.get()))
+                .forEach(s -> problems.add(unsettled(s)));
         return new RecordSet(
                 name(root), root, settings, sources, problems.stream().sorted().toList());
     }
@@ -49,6 +57,41 @@ public final class RecordSets {
         Source source = source(file, path, Settings.none(), limits, problems, pictures);
         problems.addAll(pictures.problems());
         return source;
+    }
+
+    /**
+     * Whether a file is no longer what it was when it was listed: what was read of it meanwhile may be of neither state.
+     *
+     * @return empty where it is as it was, or was never read
+     */
+    public static Optional<Problem> changed(Source source) {
+        if (source.sha256().isEmpty()) return Optional.empty();
+        try {
+            if (Hashes.sha256(source.path()).equals(source.sha256())) return Optional.empty();
+            if (source.kind() == Source.Kind.SETTINGS) return Optional.of(unsettled(source));
+            return Optional.of(new Problem(
+                    Place.file(source.file()),
+                    "The file changed while it was read; nothing of it is used.",
+                    "Wait until whatever writes it has ended, and run again."));
+        } catch (IOException e) {
+            return Optional.of(new Problem(
+                    Place.file(source.file()), Reasons.unreadable(e) + " Nothing of it is used.", Reasons.CHECK_FILE));
+        }
+    }
+
+    private static Problem unsettled(Source settings) {
+        return new Problem(
+                Place.file(settings.file()),
+                "The file changed during the run: it was used as it stood when it was read, before or after the change.",
+                "Run again.");
+    }
+
+    private static Optional<String> hash(Path path) {
+        try {
+            return Optional.of(Hashes.sha256(path));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
     }
 
     private static Path root(Path folder) throws NothingToDoException {

@@ -52,6 +52,22 @@ class EventsTest {
     }
 
     @Test
+    void a_board_of_named_and_numbered_devices_is_judged_without_mixing_the_two() {
+        assertThat(findings(
+                        "MSB/F5 -> LP-5",
+                        "MSB/123456789012 -> LP-6",
+                        "MSB/1 SPARE",
+                        "MSB/3 SPARE",
+                        "MSB/5 SPARE",
+                        "MSB/F5 nothing",
+                        "MSB/123456789012 nothing",
+                        "MSB/1 feeds LP-5",
+                        "MSB/3 feeds LP-6",
+                        "MSB/5 feeds LP-7"))
+                .contains("undocumented-feed MSB/5");
+    }
+
+    @Test
     void branch_circuits_are_crossed_by_their_descriptions() {
         assertThat(findings(
                         "LP-1/1 RECEPT RM 204",

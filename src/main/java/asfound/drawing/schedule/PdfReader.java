@@ -111,7 +111,7 @@ final class PdfReader {
                 if (isLate()) return true;
                 Optional<PageReading> read = page(source, reader, i + 1, deadline);
                 if (read.isEmpty()) {
-                    all[i] = late(source, i + 1);
+                    all[i] = late(source, i + 1, deadline);
                     return false;
                 }
                 all[i] = read.get();
@@ -176,7 +176,7 @@ final class PdfReader {
                         .orElseThrow(() -> new TimeoutException("explaining the page"));
             });
         } catch (PageReader.TooLongException | TimeoutException e) {
-            return Optional.of(late(source, number));
+            return Optional.of(late(source, number, deadline));
         } catch (PageReader.TooMuchException e) {
             return Optional.of(failed(
                     place,
@@ -198,9 +198,11 @@ final class PdfReader {
         }
     }
 
-    private PageReading late(Source source, int number) {
+    private PageReading late(Source source, int number, long deadline) {
+        Place place = Place.page(source.file(), number);
+        if (System.nanoTime() > deadline) return new PageReading(List.of(), List.of(fileTooLong(place)));
         return failed(
-                Place.page(source.file(), number),
+                place,
                 "The page holds more than can be read in " + limits.pageTime().toSeconds() + " s.",
                 "Check this page by hand, export it once more, or " + Limit.PAGE_SECONDS.raise() + ".");
     }
@@ -228,15 +230,18 @@ final class PdfReader {
         return new PageReading(List.of(), List.of(new Problem(place, message, remedy)));
     }
 
+    private Problem fileTooLong(Place page) {
+        return new Problem(
+                page,
+                "The page was not read: the file takes longer than "
+                        + limits.fileTime().toSeconds() + " s.",
+                "Split the file, or " + Limit.FILE_SECONDS.raise() + ".");
+    }
+
     private Problem unreached(Work work, int number) {
         Place place = Place.page(work.source.file(), number);
         Throwable why = work.stopped.get();
-        if (why == null || work.isLate())
-            return new Problem(
-                    place,
-                    "The page was not read: the file takes longer than "
-                            + limits.fileTime().toSeconds() + " s.",
-                    "Split the file, or " + Limit.FILE_SECONDS.raise() + ".");
+        if (why == null || work.isLate()) return fileTooLong(place);
         if (why instanceof OutOfMemoryError)
             return new Problem(
                     place,

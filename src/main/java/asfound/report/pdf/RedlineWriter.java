@@ -40,11 +40,20 @@ public final class RedlineWriter {
         Path path = redline.input().source().path();
         String trouble;
         try {
-            if (!sha256(path).equals(redline.input().source().sha256())) {
+            Optional<String> now = sha256(path);
+            if (now.isEmpty()) {
+                trouble = "The drawing vanished while it was audited: its pages are not copied. Put it back and run the"
+                        + " audit again.";
+            } else if (!now.get().equals(redline.input().source().sha256())) {
                 trouble = "The drawing changed while it was audited: its pages are not copied. Run the audit again.";
             } else {
-                out.write(copy(redline, path, limits));
-                return Optional.empty();
+                byte[] copy = copy(redline, path, limits);
+                if (sha256(path).equals(now)) {
+                    out.write(copy);
+                    return Optional.empty();
+                }
+                trouble =
+                        "The drawing changed while it was copied: its pages are not in this copy. Run the audit again.";
             }
         } catch (InvalidPasswordException e) {
             trouble = "The drawing is protected by a password: its pages cannot be copied. Save it without one.";
@@ -173,11 +182,14 @@ public final class RedlineWriter {
         return page;
     }
 
-    private static String sha256(Path path) throws IOException {
+    /** Empty where the file cannot be read any more. */
+    private static Optional<String> sha256(Path path) {
         try (InputStream in = new DigestInputStream(Files.newInputStream(path), MessageDigest.getInstance("SHA-256"))) {
             in.transferTo(OutputStream.nullOutputStream());
-            return HexFormat.of()
-                    .formatHex(((DigestInputStream) in).getMessageDigest().digest());
+            return Optional.of(HexFormat.of()
+                    .formatHex(((DigestInputStream) in).getMessageDigest().digest()));
+        } catch (IOException gone) {
+            return Optional.empty();
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }
