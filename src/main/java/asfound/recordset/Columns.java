@@ -177,8 +177,9 @@ public final class Columns {
     static Optional<Source.Kind> nearlyHeaded(GridRow row, Settings settings) {
         List<String> survey = ours(Source.Kind.SURVEY, row.cells(), settings);
         long surveyed = survey.stream().filter(n -> !n.isEmpty()).count();
-        if (surveyed >= 3 && (survey.contains("method") || survey.contains("relation") || survey.contains("found")))
-            return Optional.of(Source.Kind.SURVEY);
+        if (surveyed >= 3 && isSurvey(survey, row, settings)) return Optional.of(Source.Kind.SURVEY);
+        List<String> circuits = ours(Source.Kind.SCHEDULE_TABLE, row.cells(), settings);
+        if (circuits.contains("panel") && circuits.contains("description")) return Optional.empty();
         List<String> feeders = ours(Source.Kind.FEEDERS, row.cells(), settings);
         long drawn = feeders.stream().filter(n -> !n.isEmpty()).count();
         if (drawn >= 3 && (feeders.contains("from") || feeders.contains("to"))) return Optional.of(Source.Kind.FEEDERS);

@@ -123,7 +123,8 @@ public final class PageReader {
                 running.add(new Glyph(g.text(), own.toFrame(g.box()), g.size(), quarters, g.piece()));
         if (running.isEmpty()) return List.of();
         boolean upright = quarters == turn.quarters();
-        List<Word> words = WordBuilder.build(running, upright ? down : Rules.joined(List.of()), upright);
+        List<Word> words =
+                SpacedType.joined(WordBuilder.build(running, upright ? down : Rules.joined(List.of()), upright));
         if (upright) return words;
         return words.stream()
                 .map(w -> new Word(w.text(), turn.toFrame(own.toPage(w.box())), w.size(), false))

@@ -28,11 +28,19 @@ record Column(double left, double right, String heading, List<String> texts, Map
         for (Role role : Role.values()) {
             double head = byHeading.getOrDefault(role, 0.0);
             double content = said == 0 ? 0 : role.isPhaseLoad() ? loads : Contents.weight(role, texts);
+            if (said > 0 && role == Role.DESCRIPTION && head >= 0.9) content = Math.max(content, Contents.tags(texts));
             double weight = said == 0 ? 0.85 * head : head + content;
+            // figures under a heading of another kind are no loads: a demand factor, a size of cable
+            boolean foreign = role.isPhaseLoad() || role == Role.LOAD;
+            if (foreign && head == 0 && isHeadedOtherwise(byHeading)) weight = 0.4 * content;
             if (said > 0 && content < 0.25 && Contents.judges(role)) weight = 0.4 * head;
             if (weight > 0) weights.put(role, weight);
         }
         return new Column(left, right, heading, List.copyOf(texts), weights);
+    }
+
+    private static boolean isHeadedOtherwise(Map<Role, Double> byHeading) {
+        return byHeading.values().stream().anyMatch(w -> w >= 0.6);
     }
 
     double weight(Role role) {

@@ -32,6 +32,7 @@ final class ColumnHeadings {
         headingTop = top;
         above = phrases.stream()
                 .filter(p -> p.centreY() < top && p.centreY() >= top - 9 * size - 2 * pitch)
+                .filter(p -> !HeaderLines.saysOfPanel(p))
                 .toList();
         headFoot = above.stream()
                 .filter(p -> p.right() > extent[0] && p.left() < extent[1])

@@ -13,7 +13,8 @@ final class Contents {
             ".*#\\s*\\d.*|.*\\b\\d+\\s*AWG.*|.*\\bMM.*|.*\\d/0.*|.*\\bKCMIL.*|.*\\d+\\s*[X×]\\s*\\d+.*|.*\\d[CT]\\b.*|\\d+(?:\\.5)?|.*\\bEMT\\b.*|.*\\d+/\\d+\"?C?.*|\\d+\\s*[/+]\\s*\\d+(\\.\\d)?",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern FIGURE = Pattern.compile(
-            "\\d{1,3}(?:[,' ]\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d+)?(?:\\s*k?(?:VA|W))?", Pattern.CASE_INSENSITIVE);
+            "\\d{1,3}(?:[,' ]\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d+|,\\d{1,2})?(?:\\s*k?(?:VA|W))?",
+            Pattern.CASE_INSENSITIVE);
 
     private static final Pattern DIGITS = Pattern.compile("[\\d ]+");
     private static final Pattern SHORT = Pattern.compile("\\d{1,3}");
@@ -53,6 +54,18 @@ final class Contents {
             case WIRE -> 0.8 * share(texts, t -> WIRE.matcher(t).matches());
             case PANEL, OTHER -> 0;
         };
+    }
+
+    /** How much short entries under a heading that says 'description' can be one: {@code EF-1}, {@code P-3}. */
+    static double tags(List<String> all) {
+        List<String> texts = all.stream().filter(t -> !Texts.saysNothing(t)).toList();
+        return 0.4
+                * share(
+                        texts,
+                        t -> t.chars().anyMatch(Character::isLetter)
+                                && DeviceText.parse(t).isEmpty()
+                                && !PHASES.matcher(t).matches()
+                                && !KIND_OF_DEVICE.matcher(t).matches());
     }
 
     private static double description(List<String> texts) {

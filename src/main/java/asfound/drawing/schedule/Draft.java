@@ -21,4 +21,10 @@ record Draft(
         Use use,
         List<Stated<Double>> loads,
         Box box,
-        String trouble) {}
+        String trouble) {
+
+    /** A position with nothing beside it. */
+    boolean saysNothing() {
+        return use == Use.SPACE && description.isEmpty() && ratingA.isBlank() && trouble.isEmpty();
+    }
+}

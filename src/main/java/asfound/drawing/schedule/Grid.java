@@ -16,6 +16,9 @@ import java.util.TreeSet;
  */
 final class Grid {
 
+    /** Figures set to the right and a text set to the left beside them leave no more than a thin space. */
+    private static final double NARROWEST = 0.12;
+
     private final Sheet sheet;
     private final List<Phrase> phrases;
     private final List<Spine> spines;
@@ -121,7 +124,8 @@ final class Grid {
             double left = cuts.get(i - 1), right = cuts.get(i);
             List<String> texts = texts(body, left, right);
             String heading = headings.of(left, right);
-            headTop = Math.min(headTop, headings.lastTop());
+            // over a blank column anything may stand: a label of the header beside the headings
+            if (!texts.isEmpty()) headTop = Math.min(headTop, headings.lastTop());
             Column column = Column.of(left, right, heading, texts);
             if (!texts.isEmpty() && isBeside(column, body) || !heading.isEmpty() && texts.isEmpty())
                 columns.add(column);
@@ -132,11 +136,12 @@ final class Grid {
     /** It belongs to the rows: inside the rules across, or no block of labels and values that stands beside the table. */
     private boolean isBeside(Column column, List<Phrase> body) {
         if (spines.stream().anyMatch(s -> column.holds(s.centreX()))) return true;
+        List<Phrase> own = body.stream().filter(p -> column.holds(p.centreX())).toList();
+        long labels = own.stream().filter(this::isLabelled).count();
+        if (labels >= 3 && labels * 10 >= own.size() * 6) return false;
         double x = (column.left() + column.right()) / 2;
         List<double[]> ruled = spines.stream().map(this::ruled).toList();
         if (ruled.stream().allMatch(r -> r.length > 0)) return ruled.stream().anyMatch(r -> x > r[0] && x < r[1]);
-        List<Phrase> own = body.stream().filter(p -> column.holds(p.centreX())).toList();
-        long labels = own.stream().filter(this::isLabelled).count();
         return labels < 3 || labels * 10 < own.size() * 3;
     }
 
@@ -287,7 +292,7 @@ final class Grid {
         for (double[] edge : edges) {
             open += (int) edge[1];
             if (blank && open > few) {
-                if (seen && edge[0] - since > 0.22 * size) out.add(new double[] {since, edge[0]});
+                if (seen && edge[0] - since > NARROWEST * size) out.add(new double[] {since, edge[0]});
                 blank = false;
                 seen = true;
             } else if (!blank && open <= few) {

@@ -174,11 +174,20 @@ final class HeaderBuilder {
                 voltage,
                 phases,
                 wires,
-                bus,
+                busOrLugs(),
                 main,
                 mains,
                 interrupting,
                 text(Field.MOUNTING));
+    }
+
+    /** Where no bus is named, main lugs are rated as it is. */
+    private Stated<Integer> busOrLugs() {
+        boolean lugs = mains.value().filter(m -> m == Mains.LUGS).isPresent();
+        if (!bus.isBlank() || !lugs) return bus;
+        return Values.lugsOf(mains.raw())
+                .map(a -> new Stated<>(Optional.of(a), mains.raw(), mains.place()))
+                .orElse(bus);
     }
 
     /** In running text what follows a place is no part of it. */

@@ -98,6 +98,9 @@ final class Headings {
         put(
                 Role.LOAD_C,
                 "ph c|phase c|c va|va c|c kva|kva c|øc|l3 va|l3 kva|c phase|l3 load|load c|load l3|c w|c kw|phase l3|c|va l3");
+        put(Role.LOAD_A, "r kw|r kva|r va|r w|kw r|kva r|va r|red|red kw|red va|brown|phase r|r phase");
+        put(Role.LOAD_B, "y kw|y kva|y va|y w|kw y|kva y|va y|yellow|yellow kw|yellow va|black|phase y|y phase");
+        put(Role.LOAD_C, "blue|blue kw|blue va|grey|gray");
         put(Role.LOAD_A, "l1|kw l1|w l1|l1 kw|l1 w|kva l1|load kva a|load va a|load w a|load kw a");
         put(Role.LOAD_B, "l2|kw l2|w l2|l2 kw|l2 w|kva l2|load kva b|load va b|load w b|load kw b");
         put(Role.LOAD_C, "l3|kw l3|w l3|l3 kw|l3 w|kva l3|load kva c|load va c|load w c|load kw c");
@@ -169,6 +172,9 @@ final class Headings {
                 out.put(Role.LOAD_A, 0.9);
                 out.put(Role.PHASE, 0.3);
             }
+            // the third phase beside R and Y, which are claimed first
+            case "b", "b kw", "b kva", "b va", "b w", "kw b", "kva b", "va b", "ph b", "phase b" ->
+                out.put(Role.LOAD_C, 0.7);
             case "c" -> out.put(Role.WIRE, 0.5);
             case "load", "loads" -> out.put(Role.LOAD, 0.9);
             case "amps", "amp", "amperes" -> out.put(Role.LOAD, 0.3);
@@ -196,8 +202,12 @@ final class Headings {
         boolean breaker = any(words, "breaker", "bkr", "brkr", "cb", "ocpd", "mcb", "mccb", "fuse", "ocp", "rcbo");
         boolean poles = any(words, "pole", "poles", "p");
         boolean load = any(words, "va", "kva", "kw", "watts", "w") || words.contains("load") && !amps;
+        boolean panel =
+                any(words, "panel", "panelboard", "pnl", "board", "db", "switchboard", "loadcentre", "loadcenter");
+        boolean named = any(words, "id", "name", "ref", "reference", "designation", "tag", "mark", "code");
         boolean described = any(words, "description", "served", "serves", "serving", "designation", "service", "name");
-        if (described) out.put(Role.DESCRIPTION, 0.9);
+        if (panel && words.size() <= 3 && (number || named) && !circuit) out.put(Role.PANEL, 0.9);
+        else if (described) out.put(Role.DESCRIPTION, 0.9);
         else if (circuit && number && !breaker) out.put(Role.POSITION, 0.8);
         else if (any(words, "wire", "cable", "conductor", "conduit", "csa", "awg", "mm2", "cond", "cpc"))
             out.put(Role.WIRE, 0.8);

@@ -1,43 +1,41 @@
 package asfound.drawing.schedule;
 
 import asfound.drawing.page.Sheet;
-import asfound.model.Box;
+import asfound.drawing.schedule.HeaderWords.Piece;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** Finds the labels among the phrases around a directory, and the value that each announces. */
 final class LabelReader {
 
-    private final Sheet sheet;
-    private final List<Phrase> phrases;
     private final List<Value> values = new ArrayList<>();
     private final List<Phrase> loose = new ArrayList<>();
+    private final List<LoneLabels.Lone> lone = new ArrayList<>();
 
-    private LabelReader(Sheet sheet, List<Phrase> phrases) {
-        this.sheet = sheet;
-        this.phrases = phrases;
-    }
+    private LabelReader() {}
 
     /**
      * What a region says.
      *
      * @param values with their labels, in the order of the page
-     * @param loose the other phrases
+     * @param loose the other phrases, and what stands before or between labels in running text
      */
     record Labelled(List<Value> values, List<Phrase> loose) {}
 
     static Labelled read(Sheet sheet, List<Phrase> phrases) {
-        LabelReader reader = new LabelReader(sheet, phrases);
-        for (Phrase p : phrases) reader.phrase(p);
+        List<Phrase> parted = HeaderWords.parted(phrases);
+        LabelReader reader = new LabelReader();
+        for (Phrase p : parted) reader.phrase(p);
+        reader.values.addAll(LoneLabels.values(sheet, parted, reader.lone));
         return new Labelled(List.copyOf(reader.values), List.copyOf(reader.loose));
     }
 
     private void phrase(Phrase p) {
-        List<String> words = HeaderWords.of(p);
+        List<Piece> pieces = HeaderWords.pieces(p);
+        List<String> words = pieces.stream().map(Piece::text).toList();
         boolean any = false;
-        int i = 0;
+        int i = 0, told = 0;
         while (i < words.size()) {
             Optional<Labels.Label> label = labelAt(words, i);
             if (label.isEmpty()) {
@@ -46,20 +44,40 @@ final class LabelReader {
             }
             int end = label.get().end(),
                     next = nextLabel(words, end, label.get().marked());
-            String rest = strip(String.join(" ", words.subList(end, next)));
+            String rest = value(label.get().field(), words.subList(end, next));
             if (rest.isEmpty() && next == words.size()) {
                 if (i == 0 || label.get().marked()) {
-                    value(p, label.get());
+                    lone.add(new LoneLabels.Lone(p, label.get()));
+                    loose(pieces.subList(told, i));
                     any = true;
+                    told = next;
                 }
             } else if (!rest.isEmpty() && Values.fits(label.get().field(), rest)) {
                 values.add(new Value(
                         label.get().field(), rest, p.box(), label.get().marked() ? 3 : 1));
+                loose(pieces.subList(told, i));
                 any = true;
-            } else if (label.get().marked()) any = true;
+                // what stands behind the sentence of a place says more of the panel
+                told = isPlace(label.get().field()) ? Math.min(next, end + rest.split(" ").length) : next;
+            } else if (label.get().marked() && rest.isEmpty()) any = true;
             i = Math.max(next, end);
         }
         if (!any) loose.add(p);
+        else loose(pieces.subList(told, pieces.size()));
+    }
+
+    private void loose(List<Piece> pieces) {
+        if (pieces.stream().anyMatch(p -> p.text().length() > 1)) loose.add(HeaderWords.phrase(pieces));
+    }
+
+    /** What follows a label; a place ends with its sentence. */
+    private static String value(Field field, List<String> words) {
+        String rest = strip(String.join(" ", words));
+        return isPlace(field) ? strip(Values.sentence(rest)) : rest;
+    }
+
+    private static boolean isPlace(Field field) {
+        return field == Field.LOCATION || field == Field.FED_FROM;
     }
 
     /** A label begins a phrase, or it is marked as one; the words of a value are not taken for labels. */
@@ -87,53 +105,5 @@ final class LabelReader {
 
     static String strip(String text) {
         return text.strip().replaceAll("^[-–—:=,;\\s]+(?=\\S)|[,;:\\s]+$", "").strip();
-    }
-
-    /** The value in the next cell to the right, or in the one below. */
-    private void value(Phrase label, Labels.Label read) {
-        Optional<Phrase> right = toTheRight(label), below = below(label);
-        Field field = read.field();
-        boolean rightFits = right.filter(r -> isValue(field, r)).isPresent();
-        boolean belowFits = below.filter(b -> isValue(field, b)).isPresent();
-        if (rightFits && belowFits && !read.marked()) {
-            // a row of labels has its values below; a label with its value beside it has another label below
-            boolean farRight = right.get().left() - label.right() > 14 * label.size();
-            rightFits = !farRight;
-        }
-        Phrase value = rightFits ? right.get() : belowFits ? below.get() : null;
-        if (value != null)
-            values.add(new Value(field, strip(value.text()), value.box(), rightFits && read.marked() ? 3 : 2));
-    }
-
-    private boolean isValue(Field field, Phrase p) {
-        List<String> words = HeaderWords.of(p);
-        Optional<Labels.Label> label = Labels.at(words, 0);
-        if (label.isPresent() && label.get().marked()) return false;
-        if (label.isPresent() && label.get().end() == words.size() && !Values.isMainWord(p.text())) return false;
-        return Values.fits(field, strip(p.text()));
-    }
-
-    private Optional<Phrase> toTheRight(Phrase label) {
-        return phrases.stream()
-                .filter(p -> p != label && p.left() >= label.right() - 0.5)
-                .filter(p -> Math.abs(p.centreY() - label.centreY()) < 0.55 * Math.max(p.size(), label.size()))
-                .filter(p -> p.left() - label.right() < 40 * label.size())
-                .min(Comparator.comparingDouble(Phrase::left));
-    }
-
-    private Optional<Phrase> below(Phrase label) {
-        Box b = label.box();
-        return phrases.stream()
-                .filter(p -> p != label && p.centreY() > label.centreY() + 0.6 * label.size())
-                .filter(p -> p.box().y() - b.bottom() < 1.6 * Math.max(label.size(), p.size()))
-                .filter(p -> p.left() < b.right() + label.size() && p.right() > b.x() - label.size())
-                .filter(p -> !sheet.down()
-                                .separates(
-                                        Math.min(p.centreX(), label.centreX()),
-                                        Math.max(p.centreX(), label.centreX()),
-                                        label.centreY())
-                        || Math.abs(p.left() - label.left()) < 2 * label.size())
-                .min(Comparator.comparingDouble((Phrase p) -> p.box().y())
-                        .thenComparingDouble(p -> Math.abs(p.left() - label.left())));
     }
 }

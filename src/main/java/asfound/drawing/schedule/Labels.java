@@ -7,11 +7,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The usual labels of a schedule's header and sums. */
 final class Labels {
 
     private static final Map<String, Field> USUAL = new HashMap<>();
+    private static final Pattern UNIT = Pattern.compile("(?<=\\w) (?:k?a|amps?|amperes|v|volts|vac)$");
     private static final Set<String> BEGINNINGS = new HashSet<>();
     private static int longest;
 
@@ -40,7 +42,7 @@ final class Labels {
         put(
                 Field.LOCATION,
                 "location|loc|room|located in|located|area|panel location|board location|position|installed in|room no");
-        put(Field.LOCATION, "room name|located at|location room|room location|where|db location|installed at");
+        put(Field.LOCATION, "rm|rm no|room name|located at|location room|room location|where|db location|installed at");
         put(
                 Field.FED_FROM,
                 "fed from|fed by|supply from|supplied from|supply|source|feed from|feeder from|supplied by|origin|fed via");
@@ -189,6 +191,14 @@ final class Labels {
      */
     record Label(Field field, int end, boolean marked) {}
 
+    /** A label with its unit behind it, {@code AIC Rating (kA)}, is the same label. */
+    private static Field field(String plain) {
+        Field usual = USUAL.get(plain);
+        return usual != null || !UNIT.matcher(plain).find()
+                ? usual
+                : USUAL.get(UNIT.matcher(plain).replaceFirst(""));
+    }
+
     /** The longest label that begins at a word; empty where none does. */
     static Optional<Label> at(List<String> words, int start) {
         if (words.get(start).isEmpty()
@@ -198,7 +208,7 @@ final class Labels {
             if (these.subList(0, n - 1).stream().anyMatch(w -> w.endsWith(":") || w.endsWith("="))) continue;
             String last = these.get(n - 1);
             boolean own = last.equals(":") || last.equals("=");
-            Field field = USUAL.get(plain(String.join(" ", these)));
+            Field field = field(plain(String.join(" ", these)));
             if (field == null || own && n == 1) continue;
             boolean marked = last.endsWith(":") || last.endsWith("=");
             int end = start + n;

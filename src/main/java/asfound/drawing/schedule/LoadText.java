@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 final class LoadText {
 
     private static final Pattern LOAD = Pattern.compile(
-            "(\\d{1,3}(?:[,' ]\\d{3})+|\\d+)(\\.\\d+)?\\s*(k?)\\s*(VA|W|WATTS)?", Pattern.CASE_INSENSITIVE);
+            "(\\d{1,3}(?:[,' ]\\d{3})+|\\d+)(\\.\\d+|,\\d{1,2})?\\s*(k?)\\s*(VA|W|WATTS)?", Pattern.CASE_INSENSITIVE);
 
     private LoadText() {}
 
@@ -16,8 +16,13 @@ final class LoadText {
     static Optional<Double> parse(String raw, boolean thousands) {
         Matcher m = LOAD.matcher(raw.strip());
         if (!m.matches()) return Optional.empty();
-        double figure = Double.parseDouble(m.group(1).replaceAll("[,' ]", "") + (m.group(2) == null ? "" : m.group(2)));
+        double figure = Double.parseDouble(m.group(1).replaceAll("[,' ]", "") + decimals(m.group(2)));
         boolean kilo = !m.group(3).isEmpty() || thousands && m.group(4) == null;
         return Optional.of(kilo ? Math.round(figure * 1_000_000) / 1000.0 : figure);
+    }
+
+    /** A comma before one or two figures is a decimal comma. */
+    private static String decimals(String written) {
+        return written == null ? "" : written.replace(',', '.');
     }
 }

@@ -56,12 +56,22 @@ final class PanelReader {
         List<Circuits> out = new ArrayList<>();
         parts.forEach((name, part) -> {
             part.drafts.sort(Comparator.comparingInt(d -> d.positions().get(0)));
+            withoutPolesOfOthers(part.drafts);
             Box box = name.isEmpty()
                     ? whole
                     : part.drafts.stream().map(Draft::box).reduce(Box::union).orElse(whole);
             out.add(new Circuits(name, part.drafts, out.isEmpty() ? strays : List.of(), part.cost, box));
         });
         return out;
+    }
+
+    /** A device that goes on at the head of the next half has blank rows there, which are no spaces of their own. */
+    private static void withoutPolesOfOthers(List<Draft> drafts) {
+        drafts.removeIf(d -> d.saysNothing()
+                && drafts.stream()
+                        .anyMatch(o -> o != d
+                                && o.positions().size() > 1
+                                && o.positions().containsAll(d.positions())));
     }
 
     private static final class Part {

@@ -5,6 +5,7 @@ import asfound.model.Place;
 import asfound.model.Problem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -13,6 +14,9 @@ import java.util.function.Function;
 final class Reliability {
 
     private static final String LOOK = "Look at the drawing at this place.";
+
+    private static final Set<Role> KEPT = Set.of(
+            Role.DESCRIPTION, Role.RATING, Role.DEVICE, Role.POLES, Role.LOAD, Role.LOAD_A, Role.LOAD_B, Role.LOAD_C);
 
     private final List<Problem> problems = new ArrayList<>();
     private final Set<Integer> unread = new TreeSet<>();
@@ -125,7 +129,13 @@ final class Reliability {
                     side.roles().containsKey(Role.RATING) || side.roles().containsKey(Role.DEVICE);
             if (!rated) confidence -= 0.15;
             if (!side.spine().headed()) confidence -= 0.1;
-            for (Column c : side.columns())
+            for (Column c : side.columns()) {
+                if (isUnread(side, c))
+                    say(
+                            whole,
+                            0.1,
+                            "The column '" + c.heading() + "' was not read: its entries are not of the kind, as '"
+                                    + firstText(c) + "'.");
                 if (!side.roles().containsValue(c) && !c.isBlank() && !isKnown(c))
                     say(
                             whole,
@@ -133,12 +143,26 @@ final class Reliability {
                             "A column was not understood: "
                                     + (c.heading().isEmpty() ? "" : "'" + c.heading() + "', ")
                                     + "with '"
-                                    + c.texts().stream()
-                                            .filter(t -> !Texts.saysNothing(t))
-                                            .findFirst()
-                                            .orElse("")
+                                    + firstText(c)
                                     + "'.");
+            }
         }
+    }
+
+    private static String firstText(Column c) {
+        return c.texts().stream().filter(t -> !Texts.saysNothing(t)).findFirst().orElse("");
+    }
+
+    /** Its heading clearly says what it holds, and nothing on this side was read as that. */
+    private static boolean isUnread(Side side, Column c) {
+        if (c.isBlank() || side.roles().containsValue(c)) return false;
+        Map<Role, Double> heading = Headings.weigh(c.heading());
+        boolean device =
+                heading.keySet().stream().anyMatch(r -> r == Role.RATING || r == Role.DEVICE || r == Role.POLES);
+        boolean known = heading.keySet().stream().anyMatch(side.roles()::containsKey)
+                || device && side.roles().containsKey(Role.DEVICE)
+                || device && side.roles().containsKey(Role.RATING);
+        return !known && heading.entrySet().stream().anyMatch(e -> e.getValue() >= 0.8 && KEPT.contains(e.getKey()));
     }
 
     /** A column whose heading is a slip is not read; blank ratings must not pass for a schedule without any. */

@@ -22,6 +22,7 @@ final class RowLattice {
     private final Side side;
     private final Spine spine;
     private final double size;
+    private final boolean coloured;
 
     private RowLattice(Sheet sheet, List<Phrase> phrases, Side side) {
         this.sheet = sheet;
@@ -29,6 +30,9 @@ final class RowLattice {
         this.side = side;
         spine = side.spine();
         size = spine.size();
+        coloured = side.column(Role.PHASE)
+                .filter(c -> c.texts().stream().anyMatch(t -> t.matches("(?i)[RY][-,/&+ RYB]*")))
+                .isPresent();
     }
 
     static List<Row> rows(Sheet sheet, List<Phrase> phrases, Side side) {
@@ -133,7 +137,8 @@ final class RowLattice {
                         .anyMatch(t -> t.text().isWay() || t.text().numbers().size() > 1)) return List.of();
         List<List<Phrase>> groups = groups(column.get());
         int rows = groups.stream().mapToInt(List::size).sum();
-        if (rows < 2 * spine.tokens().size() || groups.size() != spine.tokens().size()) return List.of();
+        if (groups.size() != spine.tokens().size()) return List.of();
+        if (rows < 2 * spine.tokens().size() && !areWhole(groups)) return List.of();
         List<Row> out = new ArrayList<>();
         for (int g = 0; g < groups.size(); g++) {
             int way = spine.tokens().get(g).text().first();
@@ -144,6 +149,17 @@ final class RowLattice {
             }
         }
         return out;
+    }
+
+    /** Every way has each of its three phases once, in rows of their own or together; some have rows of their own. */
+    private boolean areWhole(List<List<Phrase>> groups) {
+        return groups.size() > 1
+                && groups.stream().anyMatch(g -> g.size() > 1)
+                && groups.stream()
+                        .allMatch(g -> g.stream()
+                                .flatMap(p -> phases(p.text()).stream())
+                                .toList()
+                                .equals(List.of(1, 2, 3)));
     }
 
     /** The entries of the phase column, a new group wherever the phases begin again. */
@@ -164,10 +180,11 @@ final class RowLattice {
         return out;
     }
 
-    private static List<Integer> phases(String text) {
+    /** B is the second phase beside A and C, and the third beside R and Y. */
+    private List<Integer> phases(String text) {
         String t = text.toUpperCase(Locale.ROOT);
         if (t.startsWith("TP")) return List.of(1, 2, 3);
-        boolean abc = t.matches("[ABC][-,/&+ ABC]*") && !t.contains("R") && !t.contains("Y");
+        boolean abc = !coloured && t.matches("[ABC][-,/&+ ABC]*");
         List<Integer> out = new ArrayList<>();
         java.util.regex.Matcher m = Pattern.compile("L[123]|[RYBAC]").matcher(t);
         while (m.find()) {

@@ -142,8 +142,17 @@ final class RowReader {
         if (description == null || !startsIn(p, description) || w.centreX() < description.right()) return false;
         for (Map.Entry<Role, Column> e : side.roles().entrySet())
             if (e.getValue() != description && e.getValue().holds(w.centreX()))
-                return Contents.weight(e.getKey(), List.of(w.text())) < 0.3;
+                return Contents.weight(e.getKey(), List.of(w.text())) < 0.3 || isTaken(e.getValue(), p);
         return true;
+    }
+
+    /** Another text stands in the column on the same level: the phrase has run into it. */
+    private boolean isTaken(Column column, Phrase by) {
+        return phrases.stream()
+                .anyMatch(o -> o != by
+                        && Math.abs(o.centreY() - by.centreY()) < 0.3 * size
+                        && column.holds(o.centreX())
+                        && o.left() > by.right());
     }
 
     private void place(Role role, Column column, List<Line> lines) {

@@ -9,8 +9,10 @@ import asfound.model.Problem;
 import asfound.model.Stated;
 import asfound.recordset.Settings;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads the directories that stand on one sheet. */
 final class SheetReader {
@@ -35,9 +37,29 @@ final class SheetReader {
                 tables.stream().map(t -> panels.read(t, "")).toList();
         List<Box> boxes = tables.stream().map(Table::box).toList();
         List<HeaderText> headers = Headers.of(sheet, phrases, boxes).read();
-        for (int t = 0; t < tables.size(); t++)
-            for (PanelReader.Circuits circuits : read.get(t))
-                directories.add(directory(sheet, phrases, tables.get(t), headers.get(t), circuits, fallbackName));
+        Set<Integer> done = new HashSet<>();
+        for (int t = 0; t < tables.size(); t++) {
+            Optional<Phrase> foreign = ForeignTables.title(phrases, boxes.get(t));
+            if (foreign.isPresent()) {
+                problems.add(notAPanel(sheet, foreign.get()));
+                continue;
+            }
+            if (!done.add(t)) continue;
+            int other = otherHalf(tables, headers, t);
+            if (other > 0 && read.get(t).size() == 1 && read.get(other).size() == 1) {
+                done.add(other);
+                directories.add(directory(
+                        sheet,
+                        phrases,
+                        Halves.table(tables.get(t), tables.get(other)),
+                        headers.get(t),
+                        Halves.circuits(read.get(t).get(0), read.get(other).get(0)),
+                        fallbackName));
+            } else
+                for (PanelReader.Circuits circuits : read.get(t))
+                    directories.add(directory(sheet, phrases, tables.get(t), headers.get(t), circuits, fallbackName));
+        }
+        problems.addAll(UnreadTitles.problems(sheet, phrases, directories, boxes));
         for (int i = 0; i < directories.size(); i++)
             for (int j = 0; j < i; j++)
                 if (directories.get(i).panel().equals(directories.get(j).panel()))
@@ -53,6 +75,21 @@ final class SheetReader {
                             + " ratings beside it.",
                     "Read this part by hand."));
         return new SheetReading(directories, problems);
+    }
+
+    /** The table below that completes one without a name of its own; 0 where none does. */
+    private static int otherHalf(List<Table> tables, List<HeaderText> headers, int t) {
+        for (int o = t + 1; o < tables.size(); o++)
+            if (!headers.get(o).header().designation().isStated() && Halves.complete(tables.get(t), tables.get(o)))
+                return o;
+        return 0;
+    }
+
+    private static Problem notAPanel(Sheet sheet, Phrase title) {
+        return new Problem(
+                sheet.place(title.box()),
+                "The table headed '" + title.text() + "' was not taken for a panel's directory.",
+                "If it is one, read it by hand.");
     }
 
     private static Directory directory(

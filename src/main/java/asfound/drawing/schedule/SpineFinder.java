@@ -1,5 +1,6 @@
 package asfound.drawing.schedule;
 
+import asfound.drawing.page.Rule;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
 import asfound.drawing.schedule.Spine.Token;
@@ -16,10 +17,15 @@ final class SpineFinder {
     /** Without a heading that says so, this many rows must rise before they count as positions. */
     private static final int UNHEADED_ROWS = 4;
 
+    /** A cell of a position is no wider, in sizes of its type. */
+    private static final double WIDEST_CELL = 12;
+
+    private final Sheet sheet;
     private final List<Phrase> phrases;
     private final List<Word> turned;
 
     SpineFinder(Sheet sheet, List<Phrase> phrases) {
+        this.sheet = sheet;
         this.phrases = phrases;
         turned = sheet.words().stream().filter(w -> !w.upright()).toList();
     }
@@ -149,7 +155,8 @@ final class SpineFinder {
     private List<Phrase> above(List<Token> run) {
         Patience.check();
         Phrase first = run.get(0).phrase();
-        double left = first.left() - first.size(), right = first.right() + first.size();
+        double[] cell = cell(run);
+        double left = cell[0], right = cell[1];
         double reach = 7 * first.size() + 12;
         return phrases.stream()
                 .filter(p -> p.centreY() < first.centreY() - 0.4 * first.size())
@@ -157,6 +164,24 @@ final class SpineFinder {
                 .filter(p -> p.left() < right && p.right() > left)
                 .sorted(Comparator.comparingDouble((Phrase p) -> -p.centreY()).thenComparingDouble(Phrase::left))
                 .toList();
+    }
+
+    /** The edges that a heading must overlap: the upright rules beside the column, or a little more than its entries. */
+    private double[] cell(List<Token> run) {
+        Phrase first = run.get(0).phrase();
+        double size = first.size(), y = first.centreY();
+        double left = run.stream().mapToDouble(t -> t.phrase().left()).min().orElse(first.left());
+        double right = run.stream().mapToDouble(t -> t.phrase().right()).max().orElse(first.right());
+        double ruledLeft = Double.NEGATIVE_INFINITY, ruledRight = Double.POSITIVE_INFINITY;
+        for (Rule r : sheet.down().between(left - WIDEST_CELL * size, right + WIDEST_CELL * size)) {
+            if (!r.passes(y)) continue;
+            if (r.at() <= left + 0.5) ruledLeft = Math.max(ruledLeft, r.at());
+            else if (r.at() >= right - 0.5) ruledRight = Math.min(ruledRight, r.at());
+        }
+        boolean ruled = ruledRight - ruledLeft < WIDEST_CELL * size;
+        return ruled
+                ? new double[] {ruledLeft + 0.1 * size, ruledRight - 0.1 * size}
+                : new double[] {first.left() - size, first.right() + size};
     }
 
     /** The heading that says that the column holds positions: one phrase, two above each other, or a turned text. */

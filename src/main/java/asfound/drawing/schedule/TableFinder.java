@@ -11,6 +11,8 @@ import java.util.Set;
 /** Finds the directories on a sheet: spines in bands of rows, their columns, and which sides make one panel. */
 final class TableFinder {
 
+    private static final int PLAIN_ROWS = 5;
+
     private final Sheet sheet;
     private final List<Phrase> phrases;
     private final List<Table> tables = new ArrayList<>();
@@ -34,7 +36,7 @@ final class TableFinder {
     }
 
     /** Spines whose rows lie side by side, each band from left to right. */
-    private static List<List<Spine>> bands(List<Spine> spines) {
+    static List<List<Spine>> bands(List<Spine> spines) {
         List<List<Spine>> bands = new ArrayList<>();
         for (Spine s : spines) {
             List<Spine> home = null;
@@ -63,7 +65,7 @@ final class TableFinder {
             List<Side> sides = Sides.of(spines, grid.columns());
             List<Spine> poor = new ArrayList<>();
             for (Side side : sides) if (!isSide(side)) poor.add(side.spine());
-            if (poor.isEmpty()) {
+            if (poor.isEmpty() || arePlainHalves(sides)) {
                 join(sides, grid);
                 return;
             }
@@ -87,6 +89,24 @@ final class TableFinder {
         boolean rated = side.roles().containsKey(Role.RATING) || side.roles().containsKey(Role.DEVICE);
         if (!described && !rated) return false;
         return side.spine().headed() ? side.quality() > 0.8 : described && rated && side.quality() > 1.8;
+    }
+
+    /**
+     * A plain directory as it hangs in a panel's door: numbers and what they feed, with neither headings nor ratings. Odd
+     * and even numbers that complete each other are no chance.
+     */
+    private static boolean arePlainHalves(List<Side> sides) {
+        if (sides.size() != 2) return false;
+        Spine odd = sides.get(0).spine(), even = sides.get(1).spine();
+        return odd.isOdd()
+                && even.isEven()
+                && odd.numbers().get(0) == 1
+                && even.numbers().get(0) == 2
+                && Math.min(odd.tokens().size(), even.tokens().size()) >= PLAIN_ROWS
+                && Math.abs(odd.tokens().size() - even.tokens().size()) <= 1
+                && odd.regular() > 0.9
+                && even.regular() > 0.9
+                && sides.stream().allMatch(s -> s.roles().containsKey(Role.DESCRIPTION));
     }
 
     /** Puts neighbouring sides together where they continue each other's numbers. */

@@ -29,6 +29,10 @@ final class Values {
     private static final Pattern LUGS = Pattern.compile(
             "\\bM\\.?L\\.?O\\b\\.?|\\bMAIN\\s+LUGS?(?:\\s+ONLY)?|\\bLUGS?\\s+ONLY|\\bLUGS\\b",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern LUGS_A = Pattern.compile(
+            "(?<![\\d.,/])(\\d{2,4})\\s*-?\\s*(?:A|AMPS?|AMPERES?)?\\s*[-,(]?\\s*(?:M\\.?L\\.?O\\b|MAIN\\s+LUGS?|LUGS\\s+ONLY)"
+                    + "|(?:\\bM\\.?L\\.?O\\b\\.?|\\bLUGS?(?:\\s+ONLY)?)\\s*[-,:(@]?\\s*(\\d{2,4})\\s*(?:A|AMPS?|AMPERES?)\\b",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern BREAKER = Pattern.compile(
             "\\bM\\.?C\\.?C?\\.?B\\b\\.?|\\b(?:MAIN\\s+)?(?:CIRCUIT\\s+)?(?:BREAKER|BRKR|BKR)\\b|\\bMAIN\\s+C\\.?B\\b|\\bACB\\b|\\bCB\\b",
             Pattern.CASE_INSENSITIVE);
@@ -73,9 +77,11 @@ final class Values {
     static boolean isName(String text) {
         String t = name(text);
         if (Headings.weight(t, Role.POSITION) >= 0.8 || Headings.weight(t, Role.DESCRIPTION) >= 0.9) return false;
+        if (t.matches("(?i)(?:of|for|the|in|at)\\b.*")) return false;
+        if (t.matches("(?i)k?(?:va|w|a)|amps?|volts?|hp")) return false;
         if (t.length() > 32 || t.isEmpty() || NOTHING.matcher(t).matches()) return false;
         return !t.matches(
-                "(?i).*\\b(schedules?|directory|directories|details?|diagram|legend|notes?|data|location|voltage|volts|designation|information|type|name|total|totals|connected|load|loads|phase|rating|mounting|fed|from|continued|cover|door|size|sheet|per|shall|only)\\b.*");
+                "(?i).*\\b(schedules?|directory|directories|details?|diagram|legend|notes?|data|location|voltage|volts|designation|information|type|name|total|totals|connected|load|loads|phase|rating|mounting|fed|from|continued|cover|door|size|sheet|per|shall|only|is|are|was|located|supplied|serves)\\b.*");
     }
 
     /**
@@ -83,7 +89,12 @@ final class Values {
      * stop of an abbreviation ends none: {@code MDP CKT. 12}.
      */
     static String sentence(String text) {
-        return SENTENCE_END.split(text, 2)[0].strip();
+        Matcher end = SENTENCE_END.matcher(text);
+        // '2. OG corridor': a figure alone is no sentence
+        while (end.find())
+            if (!text.substring(0, end.start()).strip().matches("\\d*"))
+                return text.substring(0, end.start()).strip();
+        return text.strip();
     }
 
     static String name(String text) {
@@ -167,6 +178,12 @@ final class Values {
 
     static boolean isMainWord(String text) {
         return mains(text).isPresent();
+    }
+
+    /** What lugs are rated, which is what the bus is: {@code 100A MLO}, {@code MLO, 225 A}. */
+    static Optional<Integer> lugsOf(String text) {
+        Matcher m = LUGS_A.matcher(text);
+        return m.find() ? Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2))) : Optional.empty();
     }
 
     /** A figure with its unit, as sums are written: in VA or amperes. */

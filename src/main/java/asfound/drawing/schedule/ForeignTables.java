@@ -1,0 +1,38 @@
+package asfound.drawing.schedule;
+
+import asfound.model.Box;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Numbered lists that are no panel's directory although they look like one: fixtures, motors, doors, notes, revisions. */
+final class ForeignTables {
+
+    private static final Pattern TITLE = Pattern.compile(
+            "(?:.*\\b)?(?:(?:LIGHTING|LIGHT|LUMINAIRES?|FIXTURES?|LAMPS?|MOTORS?|TRANSFORMERS?|DOORS?|WINDOWS?|FINISH(?:ES)?|FANS?|PUMPS?|FEEDERS?|CONDUITS?|CABLES?"
+                    + "|EQUIPMENT|MECHANICAL|PLUMBING|SYMBOLS?|KEY ?NOTES?|SHEETS?|DRAWINGS?|REVISIONS?|PARTS?|MATERIALS?|DEVICES?|CONTROLS?|RELAYS?|VALVES?|ROOMS?|HARDWARE"
+                    + "|GENERATORS?|DISCONNECTS?|STARTERS?|DATA|TELEPHONE|CAMERAS?|ACCESSORIES)\\s+)+"
+                    + "(?:SCHEDULE|LIST|INDEX|LEGEND)S?\\b.*|(?:LIST|INDEX|LEGEND|BILL)\\s+OF\\b.*|(?:GENERAL|KEYED|SHEET)\\s+NOTES?\\b.*|REVISIONS?|LEGEND|ABBREVIATIONS",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern PANEL = Pattern.compile(
+            "\\b(?:PANEL|PANELBOARD|PNL|BOARD|SWITCHBOARD|LOAD\\s?CENT(?:ER|RE)|CIRCUIT|DISTRIBUTION)\\b",
+            Pattern.CASE_INSENSITIVE);
+    /** Lines between a title and the headings below it. */
+    private static final double REACH = 4;
+
+    private ForeignTables() {}
+
+    /** The title that says that a table is a list of something else. */
+    static Optional<Phrase> title(List<Phrase> phrases, Box table) {
+        Optional<Phrase> nearest = phrases.stream()
+                .filter(p -> p.box().bottom() <= table.y() + 0.5 * p.size())
+                .filter(p -> table.y() - p.box().bottom() < REACH * p.size())
+                .filter(p -> p.right() > table.x() - 2 * p.size() && p.left() < table.right())
+                .filter(p -> p.text().length() > 3)
+                .max(Comparator.comparingDouble((Phrase p) -> p.box().bottom()).thenComparingDouble(p -> -p.left()));
+        return nearest.filter(p -> TITLE.matcher(p.text()).matches()
+                && !PANEL.matcher(p.text()).find()
+                && Titles.nameIn(p.text()).isEmpty());
+    }
+}

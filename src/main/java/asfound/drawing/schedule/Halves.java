@@ -1,0 +1,52 @@
+package asfound.drawing.schedule;
+
+import asfound.model.Box;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A directory whose two halves stand one below the other, each under headings of its own: odd positions and then even
+ * ones, or the first half of the numbers and then the second. The second half has no name of its own.
+ */
+final class Halves {
+
+    private Halves() {}
+
+    static boolean complete(Table a, Table b) {
+        if (a.sides().size() != 1 || b.sides().size() != 1) return false;
+        Side first = a.sides().get(0), second = b.sides().get(0);
+        if (first.roles().containsKey(Role.PANEL) || second.roles().containsKey(Role.PANEL)) return false;
+        if (!first.sequence().equals(second.sequence())) return false;
+        Spine one = first.spine(), two = second.spine();
+        if (one.tokens().size() < 3 || two.tokens().size() < 2) return false;
+        boolean odd = one.isOdd() && two.isEven() && lowest(one) == 1 && lowest(two) == 2;
+        boolean on = one.step() == 1 && two.step() == 1 && lowest(one) == 1 && lowest(two) == highest(one) + 1;
+        return odd && Math.abs(highest(one) - highest(two)) <= 3 || on;
+    }
+
+    private static int lowest(Spine s) {
+        return s.everyNumber().stream().min(Integer::compare).orElse(0);
+    }
+
+    private static int highest(Spine s) {
+        return s.everyNumber().stream().max(Integer::compare).orElse(0);
+    }
+
+    /** Both halves as one table; its box is that of the first half, under the panel's name. */
+    static Table table(Table a, Table b) {
+        List<Side> sides = new ArrayList<>(a.sides());
+        sides.addAll(b.sides());
+        return new Table(sides, a.bodyTop(), a.box());
+    }
+
+    static PanelReader.Circuits circuits(PanelReader.Circuits a, PanelReader.Circuits b) {
+        List<Draft> drafts = new ArrayList<>(a.drafts());
+        drafts.addAll(b.drafts());
+        drafts.sort(Comparator.comparingInt(d -> d.positions().get(0)));
+        List<String> strays = new ArrayList<>(a.strays());
+        strays.addAll(b.strays());
+        Box box = a.box();
+        return new PanelReader.Circuits(a.name(), drafts, strays, a.cost() + b.cost(), box);
+    }
+}

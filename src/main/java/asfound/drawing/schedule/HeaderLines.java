@@ -1,0 +1,29 @@
+package asfound.drawing.schedule;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Tells a line of a panel's header from a heading of columns, where the one stands close over the other. */
+final class HeaderLines {
+
+    private HeaderLines() {}
+
+    /** It gives a value of the panel behind its label, or the panel's voltage with its phases or wires. */
+    static boolean saysOfPanel(Phrase p) {
+        if (p.words().size() < 2) return false;
+        boolean supply = Values.voltageOf(p.text()).isPresent()
+                && (Values.phases(p.text(), false).isPresent()
+                        || Values.wires(p.text(), false).isPresent());
+        return supply || labelled(HeaderWords.of(p));
+    }
+
+    private static boolean labelled(List<String> words) {
+        Optional<Labels.Label> label = Labels.at(words, 0);
+        if (label.isEmpty() || !label.get().marked() || label.get().end() >= words.size()) return false;
+        Field field = label.get().field();
+        if (field == Field.OTHER || field.isTotal()) return false;
+        String rest =
+                LabelReader.strip(String.join(" ", words.subList(label.get().end(), words.size())));
+        return !rest.isEmpty();
+    }
+}

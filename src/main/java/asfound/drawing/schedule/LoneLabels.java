@@ -1,0 +1,134 @@
+package asfound.drawing.schedule;
+
+import asfound.drawing.page.Sheet;
+import asfound.model.Box;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Labels whose value stands in a cell of its own: to the right, below, or on a line above as forms have it. Which of them
+ * a form means is told by all its labels together, for a value of the next line fits many a label.
+ */
+final class LoneLabels {
+
+    private static final int LEAST_ABOVE = 3;
+
+    private final Sheet sheet;
+    private final List<Phrase> phrases;
+
+    private LoneLabels(Sheet sheet, List<Phrase> phrases) {
+        this.sheet = sheet;
+        this.phrases = phrases;
+    }
+
+    /** A label with nothing behind it in its phrase. */
+    record Lone(Phrase phrase, Labels.Label label) {
+
+        Field field() {
+            return label.field();
+        }
+    }
+
+    static List<Value> values(Sheet sheet, List<Phrase> phrases, List<Lone> labels) {
+        LoneLabels reader = new LoneLabels(sheet, phrases);
+        boolean above = reader.areBelowTheirValues(labels);
+        List<Value> out = new ArrayList<>();
+        for (Lone l : labels) (above ? reader.above(l) : reader.beside(l)).ifPresent(out::add);
+        return out;
+    }
+
+    /** More values fit from above than from anywhere else, or as many and they stand nearer. */
+    private boolean areBelowTheirValues(List<Lone> labels) {
+        int up = 0, down = 0, right = 0;
+        double upGap = 0, downGap = 0;
+        for (Lone l : labels) {
+            if (l.label().marked()) continue;
+            Optional<Phrase> a = upward(l.phrase()).filter(p -> isValue(l.field(), p));
+            Optional<Phrase> b = below(l.phrase()).filter(p -> isValue(l.field(), p));
+            if (a.isPresent()) {
+                up++;
+                upGap += l.phrase().box().y() - a.get().box().bottom();
+            }
+            if (b.isPresent()) {
+                down++;
+                downGap += b.get().box().y() - l.phrase().box().bottom();
+            }
+            if (toTheRight(l.phrase()).filter(p -> isValue(l.field(), p)).isPresent()) right++;
+        }
+        if (up < LEAST_ABOVE || up <= right || up < down) return false;
+        return up > down || upGap < downGap;
+    }
+
+    private Optional<Value> above(Lone l) {
+        return upward(l.phrase())
+                .filter(p -> isValue(l.field(), p))
+                .map(p -> new Value(l.field(), LabelReader.strip(p.text()), p.box(), 2));
+    }
+
+    /** The value in the next cell to the right, or in the one below. */
+    private Optional<Value> beside(Lone lone) {
+        Phrase label = lone.phrase();
+        Field field = lone.field();
+        Optional<Phrase> right = toTheRight(label), below = below(label);
+        boolean rightFits = right.filter(r -> isValue(field, r)).isPresent();
+        boolean belowFits = below.filter(b -> isValue(field, b)).isPresent();
+        boolean marked = lone.label().marked();
+        if (rightFits && belowFits && !marked) {
+            // a row of labels has its values below; a label with its value beside it has another label below
+            boolean farRight = right.get().left() - label.right() > 14 * label.size();
+            rightFits = !farRight;
+        }
+        Optional<Phrase> value = rightFits ? right : belowFits ? below : Optional.empty();
+        int weight = rightFits && marked ? 3 : 2;
+        return value.map(p -> new Value(field, LabelReader.strip(p.text()), p.box(), weight));
+    }
+
+    private static boolean isValue(Field field, Phrase p) {
+        List<String> words = HeaderWords.of(p);
+        Optional<Labels.Label> label = Labels.at(words, 0);
+        if (label.isPresent() && label.get().marked()) return false;
+        if (label.isPresent() && label.get().end() == words.size() && !Values.isMainWord(p.text())) return false;
+        return Values.fits(field, LabelReader.strip(p.text()));
+    }
+
+    private Optional<Phrase> toTheRight(Phrase label) {
+        return phrases.stream()
+                .filter(p -> p != label && p.left() >= label.right() - 0.5)
+                .filter(p -> Math.abs(p.centreY() - label.centreY()) < 0.55 * Math.max(p.size(), label.size()))
+                .filter(p -> p.left() - label.right() < 40 * label.size())
+                .min(Comparator.comparingDouble(Phrase::left));
+    }
+
+    private Optional<Phrase> below(Phrase label) {
+        Box b = label.box();
+        return phrases.stream()
+                .filter(p -> p != label && p.centreY() > label.centreY() + 0.6 * label.size())
+                .filter(p -> p.box().y() - b.bottom() < 1.6 * Math.max(label.size(), p.size()))
+                .filter(p -> isInColumn(p, label))
+                .min(Comparator.comparingDouble((Phrase p) -> p.box().y())
+                        .thenComparingDouble(p -> Math.abs(p.left() - label.left())));
+    }
+
+    private Optional<Phrase> upward(Phrase label) {
+        Box b = label.box();
+        return phrases.stream()
+                .filter(p -> p != label && p.centreY() < label.centreY() - 0.6 * label.size())
+                .filter(p -> b.y() - p.box().bottom() < 1.6 * Math.max(label.size(), p.size()))
+                .filter(p -> isInColumn(p, label))
+                .min(Comparator.comparingDouble((Phrase p) -> -p.box().bottom())
+                        .thenComparingDouble(p -> Math.abs(p.left() - label.left())));
+    }
+
+    private boolean isInColumn(Phrase p, Phrase label) {
+        return p.left() < label.right() + label.size()
+                && p.right() > label.left() - label.size()
+                && (!sheet.down()
+                                .separates(
+                                        Math.min(p.centreX(), label.centreX()),
+                                        Math.max(p.centreX(), label.centreX()),
+                                        label.centreY())
+                        || Math.abs(p.left() - label.left()) < 2 * label.size());
+    }
+}

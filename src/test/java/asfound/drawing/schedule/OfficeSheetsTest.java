@@ -1,0 +1,338 @@
+package asfound.drawing.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import asfound.model.Directory;
+import asfound.model.Directory.Mains;
+import asfound.model.Problem;
+import asfound.recordset.Limits;
+import asfound.recordset.Settings;
+import asfound.recordset.Source;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Ways in which offices lay out their sheets, each by the trait that makes it hard to read. */
+class OfficeSheetsTest {
+
+    private static final double[] TWO_SIDED = {40, 70, 200, 240, 280, 420};
+    private static final double[] LIST = {40, 80, 260, 320};
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void values_that_stand_over_their_labels_are_not_taken_from_the_line_below() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {40, 200, 360};
+            s.line(40, at, "S-1", "Stage left", "Dimmer rack");
+            s.line(49, at, "Panel", "Location", "Fed from");
+            s.line(66, at, "208Y/120V", "3", "4");
+            s.line(75, at, "Voltage", "Phases", "Wires");
+            s.line(92, at, "225 A", "175 A", "14 kA");
+            s.line(101, at, "Bus rating", "Main breaker", "AIC rating");
+            twoSided(s, 130);
+            Directory d = only(read(s));
+            assertThat(d.panel()).isEqualTo("S-1");
+            assertThat(d.header().location().or("")).isEqualTo("Stage left");
+            assertThat(d.header().fedFrom().or("")).isEqualTo("Dimmer rack");
+            assertThat(d.header().phases().value()).contains(3);
+            assertThat(d.header().busA().value()).contains(225);
+            assertThat(d.header().mainA().value()).contains(175);
+            assertThat(d.header().interruptingKA().value()).contains(14.0);
+        }
+    }
+
+    @Test
+    void a_name_before_the_first_label_of_a_running_line_names_the_panel() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PNL DB-3: 120/208V, 3PH, 4W, 225A BUS, 200A MCB, 10KAIC, FED FROM MDP/5, RM: Room 030");
+            twoSided(s, 70);
+            Directory d = only(read(s));
+            assertThat(d.panel()).isEqualTo("DB-3");
+            assertThat(d.header().fedFrom().or("")).isEqualTo("MDP/5");
+            assertThat(d.header().location().or("")).isEqualTo("Room 030");
+            assertThat(d.header().busA().value()).contains(225);
+            assertThat(d.header().mainA().value()).contains(200);
+            assertThat(d.header().voltage().isStated()).isTrue();
+        }
+    }
+
+    @Test
+    void what_a_header_says_between_bars_is_read_one_by_one_and_lugs_are_rated_as_the_bus() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "Board: HD-1 | Location: Hangar | Fed from: SUB-2 | 208Y/120V 3PH 4W | 100A MLO");
+            twoSided(s, 70);
+            Directory d = only(read(s));
+            assertThat(d.panel()).isEqualTo("HD-1");
+            assertThat(d.header().location().or("")).isEqualTo("Hangar");
+            assertThat(d.header().fedFrom().or("")).isEqualTo("SUB-2");
+            assertThat(d.header().mains().value()).contains(Mains.LUGS);
+            assertThat(d.header().busA().value()).contains(100);
+            assertThat(d.header().mainA().isBlank()).isTrue();
+        }
+    }
+
+    @Test
+    void what_follows_the_sentence_of_a_place_is_read_too() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "Panel BP-1 is located in the barn.");
+            s.text(40, 52, "Fed from: Service disconnect. 120/208V, 3PH, 4W, 225A bus, 225A MCB, 10 kAIC");
+            twoSided(s, 72);
+            Directory d = only(read(s));
+            assertThat(d.panel()).isEqualTo("BP-1");
+            assertThat(d.header().fedFrom().or("")).isEqualTo("Service disconnect");
+            assertThat(d.header().wires().value()).contains(4);
+            assertThat(d.header().mainA().value()).contains(225);
+        }
+    }
+
+    @Test
+    void letters_set_apart_make_a_name() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(200, 40, "P A N E L   E M - 2");
+            s.text(40, 54, "FED FROM ATS-2");
+            twoSided(s, 80);
+            assertThat(only(read(s)).panel()).isEqualTo("EM-2");
+        }
+    }
+
+    @Test
+    void figures_set_close_to_the_description_beside_them_stay_loads() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL MP-1");
+            s.line(60, new double[] {44, 68, 150, 190, 250}, "CKT", "VA", "LOAD", "", "AMPS");
+            String[] loads = {"1150", "420", "90", "1210", "640", "80"};
+            String[] names = {"Water cooler", "Fire alarm", "Door holders", "RTU-3", "Dock leveler 2", "Sign"};
+            for (int i = 0; i < 6; i++) {
+                double y = 74 + 14 * i;
+                s.toTheRight(56, y, Integer.toString(i + 1));
+                s.toTheRight(90, y, loads[i]);
+                s.text(93, y, names[i]);
+                s.text(250, y, "20");
+            }
+            Directory d = only(read(s));
+            assertThat(d.circuits().stream().map(c -> c.description().or(""))).containsExactly(names);
+            assertThat(d.circuits().stream().map(c -> c.loadVA().get(0).value().orElseThrow()))
+                    .containsExactly(1150.0, 420.0, 90.0, 1210.0, 640.0, 80.0);
+        }
+    }
+
+    @Test
+    void a_heading_at_the_other_edge_of_a_ruled_cell_still_heads_its_column() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL: HV-2");
+            s.line(
+                    60,
+                    new double[] {40, 92, 212, 262, 302, 422},
+                    "CKT",
+                    "DESCRIPTION",
+                    "BKR",
+                    "BKR",
+                    "DESCRIPTION",
+                    "CKT");
+            String[] loads = {"RTU-1", "RTU-2", "RTU-3", "EF-1", "EF-2", "EF-3"};
+            for (int r = 0; r < 3; r++) {
+                double y = 74 + 14 * r;
+                s.toTheRight(89, y, Integer.toString(2 * r + 1))
+                        .text(92, y, loads[2 * r])
+                        .toTheRight(258, y, "20/1");
+                s.toTheRight(298, y, "20/1")
+                        .text(302, y, loads[2 * r + 1])
+                        .toTheRight(468, y, Integer.toString(2 * r + 2));
+            }
+            for (double x : new double[] {38, 90, 210, 260, 300, 420, 470}) s.rule(x, 50, x, 106);
+            for (int r = 0; r <= 4; r++) s.rule(38, 50 + 14 * r, 470, 50 + 14 * r);
+            Directory d = only(read(s));
+            assertThat(d.circuits().stream()
+                            .map(c -> c.position() + " " + c.description().or("")))
+                    .containsExactly("1 RTU-1", "2 RTU-2", "3 RTU-3", "4 EF-1", "5 EF-2", "6 EF-3");
+        }
+    }
+
+    @Test
+    void a_device_that_goes_on_at_the_head_of_the_next_half_leaves_no_space_there() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL RP3");
+            double[] at = {40, 62, 180, 210, 260, 282, 400, 430};
+            s.line(60, at, "CKT", "LOAD", "TRIP", "P", "CKT", "LOAD", "TRIP", "P");
+            s.line(74, at, "1", "Lights", "20", "1", "7", "", "", "");
+            s.line(88, at, "2", "Pump", "30", "2", "8", "Copier", "20", "1");
+            s.line(102, at, "3", "Oven", "20", "1", "9", "", "", "");
+            s.line(116, at, "4", "", "", "", "10", "Sign", "20", "1");
+            s.line(130, at, "5", "RTU-1", "60", "3", "11", "Fan", "20", "1");
+            s.line(144, at, "6", "Gate", "20", "1", "12", "Door", "20", "1");
+            Directory d = only(read(s));
+            assertThat(d.circuits().stream()
+                            .map(c -> c.positions() + " " + c.description().or("")))
+                    .containsExactly(
+                            "[1] Lights",
+                            "[2, 4] Pump",
+                            "[3] Oven",
+                            "[5, 7, 9] RTU-1",
+                            "[6] Gate",
+                            "[8] Copier",
+                            "[10] Sign",
+                            "[11] Fan",
+                            "[12] Door");
+        }
+    }
+
+    @Test
+    void a_demand_factor_is_no_load_of_a_phase() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL MSB-2");
+            double[] at = {40, 80, 220, 260, 300, 350, 400};
+            s.line(60, at, "Circuit", "Serves", "Trip", "Poles", "kVA", "DF", "Demand kVA");
+            s.line(74, at, "1", "Chiller", "50", "1", "1.68", "0.8", "1.34");
+            s.line(88, at, "2", "Boiler", "70", "1", "5.07", "0.8", "4.06");
+            s.line(102, at, "3", "Lift", "40", "1", "0.98", "0.8", "0.78");
+            s.line(116, at, "4", "Lights", "20", "1", "1.20", "0.8", "0.96");
+            assertThat(only(read(s)).circuits().stream()
+                            .map(c -> c.loadVA().get(0).value().orElseThrow()))
+                    .containsExactly(1680.0, 5070.0, 980.0, 1200.0);
+        }
+    }
+
+    @Test
+    void on_a_board_with_phases_R_Y_B_the_third_phase_is_B() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "DISTRIBUTION BOARD: DB-W2");
+            double[] at = {40, 80, 220, 260, 300};
+            s.line(60, at, "Way", "Description", "Ph", "Poles", "In (A)");
+            s.line(74, at, "1", "Lights", "R", "1", "10");
+            s.line(88, at, "", "Sockets", "Y", "1", "16");
+            s.line(102, at, "", "Heater", "B", "1", "20");
+            s.line(116, at, "2", "Lathe", "RYB", "3", "32");
+            s.line(130, at, "3", "Press", "RYB", "3", "63");
+            assertThat(only(read(s)).circuits().stream()
+                            .map(c -> c.positions() + " " + c.description().or("")))
+                    .containsExactly("[1] Lights", "[2] Sockets", "[3] Heater", "[4, 5, 6] Lathe", "[7, 8, 9] Press");
+        }
+    }
+
+    @Test
+    void a_schedule_of_fixtures_is_no_panel_and_is_told() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL BP-1");
+            twoSided(s, 60);
+            s.text(40, 200, "LIGHTING FIXTURE SCHEDULE");
+            double[] at = {40, 80, 130, 300, 360};
+            s.line(214, at, "NO.", "TYPE", "DESCRIPTION", "LAMPS", "VA");
+            for (int i = 1; i <= 6; i++)
+                s.line(214 + 14 * i, at, "" + i, "A" + i, "Troffer type " + i, "LED", "" + (30 + i));
+            ScheduleReading read = read(s);
+            assertThat(only(read).panel()).isEqualTo("BP-1");
+            assertThat(read.problems().stream().map(Problem::message))
+                    .containsExactly(
+                            "The table headed 'LIGHTING FIXTURE SCHEDULE' was not taken for a panel's directory.");
+        }
+    }
+
+    @Test
+    void a_plain_directory_from_a_panels_door_is_read_and_its_missing_ratings_told() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(250, 40, "Panel LP-B");
+            for (int r = 0; r < 6; r++) {
+                s.toTheRight(60, 70 + 20 * r, Integer.toString(2 * r + 1)).text(72, 70 + 20 * r, "Lights room " + r);
+                s.toTheRight(320, 70 + 20 * r, Integer.toString(2 * r + 2)).text(332, 70 + 20 * r, "Sockets room " + r);
+            }
+            Directory d = only(read(s));
+            assertThat(d.panel()).isEqualTo("LP-B");
+            assertThat(d.circuits()).hasSize(12);
+            assertThat(d.circuits()).allMatch(c -> c.ratingA().isBlank());
+            assertThat(d.problems().stream().map(Problem::message))
+                    .contains("Most circuits were read without a rating.");
+        }
+    }
+
+    @Test
+    void a_right_side_that_is_listed_below_the_left_one_belongs_to_the_same_panel() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "Panel GP-2");
+            for (int half = 0; half < 2; half++) {
+                double y = 60 + 120 * half;
+                s.text(40, y, half == 0 ? "Left side" : "Right side");
+                s.line(y + 14, LIST, "Circuit", "Description", "Breaker", "Poles");
+                for (int r = 0; r < 5; r++)
+                    s.line(y + 28 + 14 * r, LIST, "" + (2 * r + 1 + half), "Load " + r + " of " + half, "20", "1");
+            }
+            Directory d = only(read(s));
+            assertThat(d.panel()).isEqualTo("GP-2");
+            assertThat(d.circuits().stream().map(Directory.Circuit::position))
+                    .containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9, 10);
+            assertThat(d.problems()).isEmpty();
+        }
+    }
+
+    @Test
+    void a_panels_title_without_a_directory_below_it_is_told() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL LA-1");
+            twoSided(s, 60);
+            s.text(40, 240, "PANEL LA-2");
+            s.text(40, 260, "see sheet E-602");
+            assertThat(read(s).problems().stream().map(Problem::message))
+                    .containsExactly(
+                            "The title 'PANEL LA-2' stands on the sheet, and no directory of that name was read.");
+        }
+    }
+
+    @Test
+    void a_list_of_poles_and_what_they_serve_is_a_schedule_and_a_decimal_comma_is_read() throws IOException {
+        Path file = folder.resolve("list.csv");
+        Files.writeString(
+                file,
+                "Board;Pole;Serves;No. of Poles;Trip Rating;kVA\r\nDB-7;1;Lighting;1;20;1,75\r\n"
+                        + "DB-7;2-3-4;Cooker;3;70;1,02\r\nDB-7;5;Pump;1;20;0,30\r\nDB-7;6;Sign;1;20;0,25\r\n");
+        Directory d = only(read(file, Source.Kind.SCHEDULE_TABLE));
+        assertThat(d.panel()).isEqualTo("DB-7");
+        assertThat(d.circuits().get(0).loadVA().get(0).value()).contains(1750.0);
+        assertThat(d.circuits().get(1).positions()).containsExactly(2, 3, 4);
+    }
+
+    @Test
+    void a_column_of_ratings_that_holds_something_else_is_told() throws IOException {
+        Path file = folder.resolve("odd.csv");
+        Files.writeString(
+                file,
+                "PANEL,K-1\nCkt,Description,Trip,Poles\n1,Lights,see E2,1\n2,Pump,see E3,1\n3,Fan,see E2,1\n"
+                        + "4,Sign,see E4,1\n");
+        assertThat(only(read(file, Source.Kind.SCHEDULE_TABLE)).problems().stream()
+                        .map(Problem::message))
+                .contains("The column 'Trip' was not read: its entries are not of the kind, as 'see E2'.");
+    }
+
+    /** A two-sided directory of eight positions. */
+    private static void twoSided(DrawnSheet s, double y) throws IOException {
+        s.line(y, TWO_SIDED, "CKT", "LOAD", "BKR", "CKT", "LOAD", "BKR");
+        for (int r = 0; r < 4; r++)
+            s.line(
+                    y + 14 + 14 * r,
+                    TWO_SIDED,
+                    "" + (2 * r + 1),
+                    "Lights room " + r,
+                    "20/1",
+                    "" + (2 * r + 2),
+                    "Sockets room " + r,
+                    "20/1");
+    }
+
+    private ScheduleReading read(DrawnSheet sheet) throws IOException {
+        return read(sheet.save(folder.resolve("sheet.pdf")), Source.Kind.PDF);
+    }
+
+    private static ScheduleReading read(Path file, Source.Kind kind) throws IOException {
+        Source source = new Source(file.getFileName().toString(), file, kind, Files.size(file), "");
+        return new ScheduleReader(Settings.none(), Limits.usual()).read(source);
+    }
+
+    private static Directory only(ScheduleReading read) {
+        List<Directory> all = read.directories();
+        assertThat(all).as(() -> read.problems().toString()).hasSize(1);
+        return all.get(0);
+    }
+}
