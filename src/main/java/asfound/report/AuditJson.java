@@ -1,6 +1,7 @@
 package asfound.report;
 
 import asfound.audit.Audit;
+import asfound.audit.Reliance;
 import asfound.finding.Accepted;
 import asfound.finding.Unclear;
 import asfound.isolation.DrawingVerdict;
@@ -39,10 +40,12 @@ public final class AuditJson {
 
     private final Audit audit;
     private final JsonGenerator json;
+    private final Reliance reliance;
 
     private AuditJson(Audit audit, JsonGenerator json) {
         this.audit = audit;
         this.json = json;
+        this.reliance = Reliance.of(audit);
     }
 
     /** Writes the whole audit and leaves {@code out} open. */
@@ -58,13 +61,14 @@ public final class AuditJson {
         json.writeStringField("schema", SCHEMA);
         json.writeStringField("building", audit.recordSet().building());
         Json.texts(json, "cautions", cautions());
+        json.writeStringField("toBeToldReminder", Cautions.TELL);
         inputs();
         objects("directories", audit.drawings().directories(), d -> DirectoryJson.write(json, d));
         objects("equipment", audit.network().equipment(), this::equipment);
         objects("devices", audit.network().devices(), this::device);
         objects("findings", audit.findings(), finding -> {
             json.writeStartObject();
-            FindingJson.members(json, finding);
+            FindingJson.members(json, finding, reliance.of(finding));
             json.writeEndObject();
         });
         objects("accepted", audit.accepted(), this::accepted);
@@ -168,7 +172,7 @@ public final class AuditJson {
 
     private void accepted(Accepted accepted) throws IOException {
         json.writeStartObject();
-        FindingJson.members(json, accepted.finding());
+        FindingJson.members(json, accepted.finding(), reliance.of(accepted.finding()));
         json.writeStringField("reason", accepted.reason());
         json.writeStringField("by", accepted.by());
         json.writeStringField("date", accepted.date().toString());

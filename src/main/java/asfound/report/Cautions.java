@@ -6,7 +6,7 @@ import java.util.List;
  * The cautions that stand on everything that could be acted on, in one wording.
  *
  * <p>Paraphrased from 29 CFR 1910.333(b)(2) and 1910.147(d) and from NFPA 70E 120.5; local codes and licensed practice
- * decide.
+ * decide. {@link #TELL} from 29 CFR 1910.147(c)(6)-(7).
  */
 public final class Cautions {
 
@@ -32,6 +32,12 @@ public final class Cautions {
     public static final String SHORT =
             "Before work: test for absence of voltage with a proven tester; lock and tag every source; release stored"
                     + " energy. Qualified persons only; local codes and licensed practice decide.";
+
+    /** A reminder alone: what applies where the work is done is decided there. */
+    public static final String TELL =
+            "Reminder, deferring to local rules and the site's own procedures: 29 CFR 1910.147(c)(6) has energy control"
+                    + " procedures inspected at least once a year, and (c)(7) has those who rely on them trained again when"
+                    + " equipment or its procedure changes. Tell them before work.";
 
     private Cautions() {}
 }

@@ -1,5 +1,6 @@
 package asfound.report;
 
+import asfound.audit.ToBeTold;
 import asfound.finding.Correction;
 import asfound.finding.Finding;
 import asfound.model.CircuitRef;
@@ -16,7 +17,7 @@ final class FindingJson {
     private FindingJson() {}
 
     /** The members of a finding, without the braces: an accepted finding has more. */
-    static void members(JsonGenerator json, Finding finding) throws IOException {
+    static void members(JsonGenerator json, Finding finding, ToBeTold told) throws IOException {
         json.writeStringField("id", finding.id());
         json.writeStringField("kind", finding.kind());
         json.writeStringField("facts", finding.facts());
@@ -40,6 +41,12 @@ final class FindingJson {
         json.writeArrayFieldStart("corrections");
         for (Correction correction : finding.corrections()) correction(json, correction);
         json.writeEndArray();
+        json.writeObjectFieldStart("toBeTold");
+        Json.texts(json, "lockoutRecords", told.equipment());
+        Json.texts(json, "lockoutDevices", told.devices());
+        Json.texts(json, "doorCards", told.cards());
+        Json.texts(json, "drawings", told.drawings());
+        json.writeEndObject();
     }
 
     private static void correction(JsonGenerator json, Correction c) throws IOException {

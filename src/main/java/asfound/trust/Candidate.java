@@ -17,6 +17,7 @@ final class Candidate {
         RESOLVES_A_CONFLICT,
         TESTS_AN_EXPLANATION,
         MAY_HIDE_A_FEED,
+        SEARCHES_FOR_A_SUPPLY,
         WIDENS_COVERAGE
     }
 
@@ -29,7 +30,7 @@ final class Candidate {
     private final Set<String> findings = new LinkedHashSet<>();
     private Band band = Band.WIDENS_COVERAGE;
     private double worth;
-    private boolean secondRound;
+    private int round = 1;
     private Method method = Method.TONE;
 
     Candidate(Device device, String circuit, Optional<String> location, String expect) {
@@ -50,14 +51,16 @@ final class Candidate {
 
     /**
      * Where nothing but coverage is to be gained, every other device of a panel is left for a second walk: a first one that
-     * is spread evenly meets each event sooner, and what it meets is followed up before.
+     * is spread evenly meets each event sooner, and what it meets is followed up before. A third walk is for what a look
+     * shows to be empty.
      */
-    void inTheSecondRound() {
-        secondRound = true;
+    void inRound(int number) {
+        round = number;
     }
 
-    boolean isLater() {
-        return secondRound && band == Band.WIDENS_COVERAGE;
+    /** From 1. */
+    int round() {
+        return band == Band.WIDENS_COVERAGE ? round : 1;
     }
 
     /** It stands between the equipment and a settled verdict. */

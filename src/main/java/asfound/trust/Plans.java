@@ -17,9 +17,9 @@ public final class Plans {
     private Plans() {}
 
     /**
-     * The plan: what settles verdicts comes first, then what resolves conflicts, tests explanations, may hide a feed, and
-     * last what widens coverage. Among traces that are good for the same, those in one place stand together, the place with
-     * the most useful trace first, so that a walk makes sense.
+     * The plan: what settles verdicts comes first, then what resolves conflicts, tests explanations, may hide a feed or an
+     * equipment's missing supply, and last what widens coverage. Among traces that are good for the same, those in one place
+     * stand together, the place with the most useful trace first, so that a walk makes sense.
      */
     public static List<Trace> of(Network network, List<Verdict> verdicts, List<Finding> findings, Settings settings) {
         Candidates candidates = new Candidates(network);
@@ -29,14 +29,14 @@ public final class Plans {
         return plan;
     }
 
-    private record Walk(Candidate.Band band, boolean later, String place) {}
+    private record Walk(Candidate.Band band, int round, String place) {}
 
     private static List<Candidate> inOrder(Candidates candidates) {
         Map<Walk, Double> best = new HashMap<>();
         for (Candidate c : candidates.all()) best.merge(walk(c), c.worth(), Math::max);
         List<Candidate> ordered = new ArrayList<>(candidates.all());
         ordered.sort(Comparator.comparing(Candidate::band)
-                .thenComparing(Candidate::isLater)
+                .thenComparing(Candidate::round)
                 .thenComparing(c -> best.get(walk(c)), Comparator.reverseOrder())
                 .thenComparing(c -> walk(c).place(), Natural.ORDER)
                 .thenComparing(Candidate::worth, Comparator.reverseOrder())
@@ -45,6 +45,6 @@ public final class Plans {
     }
 
     private static Walk walk(Candidate c) {
-        return new Walk(c.band(), c.isLater(), c.location.orElse(c.device.in()));
+        return new Walk(c.band(), c.round(), c.location.orElse(c.device.in()));
     }
 }

@@ -165,10 +165,31 @@ final class Weighing {
         return here.isPresent() && there.isPresent() && Math.abs(here.getAsInt() - there.getAsInt()) == 2;
     }
 
-    /** An undrawn feed is likeliest where feeders are, and most of all where an equipment's supply went missing. */
+    /**
+     * An undrawn feed is likeliest on a spare, and most of all on one in the panel where an equipment's supply went missing.
+     * Where the spares do not show it, the other entries of that panel may.
+     */
     private void byHiddenFeeds(List<Verdict> verdicts) {
+        Map<String, List<String>> missing = missingByPanel(verdicts);
         Map<String, Integer> feeders = new HashMap<>();
         for (Connection c : network.connections()) feeders.merge(c.from(), 1, Integer::sum);
+        for (Candidate c : candidates.all()) {
+            String in = c.device.in();
+            List<String> lost = missing.getOrDefault(in, List.of());
+            String words = "What feeds " + String.join(", ", lost) + " was not found: it may be here.";
+            if (!lost.isEmpty()) c.because(Band.SEARCHES_FOR_A_SUPPLY, lost.size(), words);
+            if (!isDrawn(c, Directory.Use.SPARE)) continue;
+            int fed = feeders.getOrDefault(in, 0);
+            c.because(
+                    Band.MAY_HIDE_A_FEED,
+                    1 + Math.log1p(fed) + 10.0 * lost.size(),
+                    "Drawn as a spare: a feed or a source that is not drawn is likeliest on one"
+                            + (fed >= 2 ? ", and in " + in + ", which feeds " + fed + " pieces of equipment." : "."));
+        }
+    }
+
+    /** The equipment of which nobody knows what feeds it, by the panel in which its supply is drawn. */
+    private static Map<String, List<String>> missingByPanel(List<Verdict> verdicts) {
         Map<String, List<String>> missing = new HashMap<>();
         for (Verdict verdict : verdicts)
             if (verdict.standing() == Verdict.Standing.FAILS
@@ -178,45 +199,39 @@ final class Weighing {
                         .distinct()
                         .forEach(in -> missing.computeIfAbsent(in, p -> new ArrayList<>())
                                 .add(verdict.equipment()));
-        for (Candidate c : candidates.all()) {
-            List<String> lost = missing.getOrDefault(c.device.in(), List.of());
-            if (!lost.isEmpty())
-                c.because(
-                        Band.MAY_HIDE_A_FEED,
-                        1000.0 * lost.size(),
-                        "What feeds " + String.join(", ", lost) + " was not found: it may be here.");
-            if (candidates.record(c.device).filter(Weighing::isSpare).isPresent())
-                c.because(
-                        Band.MAY_HIDE_A_FEED,
-                        1,
-                        "Drawn as a spare: a feed or a source that is not drawn is likeliest on one.");
-            int fed = feeders.getOrDefault(c.device.in(), 0);
-            if (fed >= 2)
-                c.because(
-                        Band.MAY_HIDE_A_FEED,
-                        fed,
-                        c.device.in() + " feeds " + fed
-                                + " pieces of equipment: a feed that is not drawn is likeliest here.");
-        }
+        return missing;
     }
 
-    private static boolean isSpare(DeviceRecord record) {
-        return record.showings().stream().anyMatch(s -> s.use() == Directory.Use.SPARE);
+    private boolean isDrawn(Candidate c, Directory.Use use) {
+        return candidates.record(c.device).stream()
+                .flatMap(r -> r.showings().stream())
+                .anyMatch(s -> s.use() == use);
     }
 
+    /**
+     * How likely an entry is to be wrong is taken from its panel as far as that was traced, and from the whole building as if
+     * that were two more entries of the panel: little evidence weighs little, and where errors were found goes first.
+     */
     private void byPanels() {
         Map<String, int[]> tracedAndWrong = new HashMap<>();
+        int traced = 0, wrong = 0;
         for (DeviceRecord record : network.devices()) {
+            if (!Entries.isTraced(record)) continue;
             int[] its = tracedAndWrong.computeIfAbsent(record.device().in(), p -> new int[2]);
-            if (Entries.isTraced(record)) its[0]++;
-            if (wrongEntries.contains(record)) its[1]++;
+            its[0]++;
+            traced++;
+            if (!wrongEntries.contains(record)) continue;
+            its[1]++;
+            wrong++;
         }
+        double ofBuilding = (wrong + 1) / (traced + 2.0);
         Map<String, Integer> perPanel = new HashMap<>();
         for (Candidate c : candidates.all()) {
             int[] its = tracedAndWrong.getOrDefault(c.device.in(), new int[2]);
-            if (perPanel.merge(c.device.in(), 1, Integer::sum) % 2 == 0) c.inTheSecondRound();
-            // One wrong and one right entry are taken as seen beforehand, so that little evidence weighs little.
-            c.because(Band.WIDENS_COVERAGE, (its[1] + 1) / (its[0] + 2.0), widens(c.device.in(), its[0], its[1]));
+            if (isDrawn(c, Directory.Use.SPACE)) c.inRound(3);
+            else if (perPanel.merge(c.device.in(), 1, Integer::sum) % 2 == 0) c.inRound(2);
+            double chance = (its[1] + 2 * ofBuilding) / (its[0] + 2);
+            c.because(Band.WIDENS_COVERAGE, chance, widens(c.device.in(), its[0], its[1]));
         }
     }
 

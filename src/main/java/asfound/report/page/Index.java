@@ -1,6 +1,8 @@
 package asfound.report.page;
 
 import asfound.audit.Audit;
+import asfound.audit.Reliance;
+import asfound.audit.ToBeTold;
 import asfound.finding.Accepted;
 import asfound.finding.Finding;
 import asfound.isolation.Verdict;
@@ -38,9 +40,11 @@ public final class Index {
     private final Map<String, Set<String>> ends = new HashMap<>();
     private final Map<Finding, String> findingAnchors = new IdentityHashMap<>();
     private final MarkedDrawings marked;
+    private final Reliance reliance;
 
     Index(Audit audit) {
         marked = new MarkedDrawings(audit);
+        reliance = Reliance.of(audit);
         Set<String> taken = new HashSet<>();
         for (Equipment e : audit.network().equipment()) anchors.put(e.name(), anchor("eq-", e.name(), taken));
         for (Finding f : audit.findings()) findingAnchors.put(f, anchor("", f.id(), taken));
@@ -130,6 +134,11 @@ public final class Index {
                         .distinct()
                         .map(drawings::get)
                         .toList());
+    }
+
+    /** Who relies on what the finding's correction touches. */
+    public ToBeTold toBeTold(Finding f) {
+        return reliance.of(f);
     }
 
     /** The marked copies of the drawings. */

@@ -1,5 +1,6 @@
 package asfound.report.page;
 
+import asfound.audit.ToBeTold;
 import asfound.isolation.Verdict;
 import asfound.model.Observation;
 import asfound.model.Place;
@@ -19,6 +20,8 @@ import java.util.stream.Stream;
 
 /** How the page says things. */
 public final class Words {
+
+    private static final int MOST_NAMES = 20;
 
     private Words() {}
 
@@ -136,6 +139,22 @@ public final class Words {
             case NOT_TRACED -> "not traced";
             case NOT_SEEN -> "not seen";
         };
+    }
+
+    /** The records that a correction touches, in a line; the first of many, and how many more there are. */
+    public static String lockoutRecords(ToBeTold told) {
+        if (told.leavesLockout()) return "none: no isolation point changes";
+        String named = told.devices().isEmpty() ? "" : "any that name " + some(told.devices());
+        return Stream.of(some(told.equipment()), named)
+                .filter(s -> !s.isEmpty())
+                .collect(Collectors.joining("; "));
+    }
+
+    /** The first of them, and how many more there are. */
+    public static String some(List<String> names) {
+        if (names.size() <= MOST_NAMES) return String.join(", ", names);
+        return String.join(", ", names.subList(0, MOST_NAMES)) + " and " + (names.size() - MOST_NAMES)
+                + " more (audit.json has all)";
     }
 
     public static String percent(double share) {

@@ -59,7 +59,7 @@ public final class SinceJson {
         texts("drawings", c.touched().drawings());
         texts("doorCards", c.touched().cards());
         texts("lockoutProcedures", c.touched().procedures());
-        json.writeStringField("reminder", Touched.REMINDER);
+        json.writeStringField("reminder", Cautions.TELL);
         json.writeEndObject();
         json.writeEndObject();
     }

@@ -122,7 +122,7 @@ public final class SinceText {
         listed("Drawings: ", touched.drawings());
         listed("Door cards of: ", touched.cards());
         listed("Lockout procedures and records of: ", touched.procedures());
-        add(2, Touched.REMINDER);
+        add(2, Cautions.TELL);
     }
 
     private void listed(String label, List<String> names) {

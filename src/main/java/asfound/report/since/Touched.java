@@ -23,11 +23,6 @@ import java.util.TreeSet;
  */
 public record Touched(List<String> drawings, List<String> cards, List<String> procedures) {
 
-    /** A reminder alone: what applies where the work is done is decided there. */
-    public static final String REMINDER =
-            "Reminder, deferring to local rules: 29 CFR 1910.147(c)(6) and (7) have lockout procedures inspected, and those"
-                    + " who rely on them trained again, when equipment or its procedure changes. Tell them before work.";
-
     static Touched of(WrittenAudit earlier, WrittenAudit later, List<Fate> findings, List<VerdictChange> verdicts) {
         return new Touched(
                 drawings(earlier, later),

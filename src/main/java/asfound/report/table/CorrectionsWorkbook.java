@@ -20,7 +20,10 @@ import org.dhatim.fastexcel.Worksheet;
 public final class CorrectionsWorkbook {
 
     /** In characters of the usual size; what is printed fits across a page at a size that can be read. */
-    private static final double[] WIDTHS = {18, 9, 10, 9, 11, 19, 19, 27, 21, 15, 9, 6, 22};
+    private static final Form CORRECTIONS =
+            new Form(CorrectionRows.COLUMNS, 18, 9, 10, 9, 11, 19, 19, 27, 21, 15, 9, 6, 22);
+
+    private static final Form TO_BE_TOLD = new Form(TellRows.COLUMNS, 16, 9, 42, 24, 22, 22, 30, 6);
 
     private static final int SIZE = 9;
     /** Of a line of that size, and the most that a row can have, in points. */
@@ -31,28 +34,54 @@ public final class CorrectionsWorkbook {
 
     private CorrectionsWorkbook() {}
 
+    /** The columns of a sheet; one for programs is hidden. */
+    private record Form(List<String> columns, double... widths) {
+        private static final String FOR_PROGRAMS = "box"; // a drafter has the marked drawing
+
+        int last() {
+            return columns.size() - 1;
+        }
+
+        /** How many columns are seen; the hidden one is the last. */
+        int seen() {
+            return columns.contains(FOR_PROGRAMS) ? last() : columns.size();
+        }
+    }
+
     /** Leaves {@code out} open. The same audit gives the same bytes. */
     public static void write(Audit audit, OutputStream out) throws IOException {
         ByteArrayOutputStream dated = new ByteArrayOutputStream();
         try (Workbook book = new Workbook(dated, "asfound", null)) {
             String building = audit.recordSet().building();
-            sheet(book, "Corrections", building + ": corrections to the drawings", CorrectionRows.changes(audit));
-            sheet(book, "Look first", building + ": to be looked at before any change", CorrectionRows.looks(audit));
+            sheet(
+                    book,
+                    "Corrections",
+                    building + ": corrections to the drawings",
+                    CORRECTIONS,
+                    CorrectionRows.changes(audit));
+            sheet(
+                    book,
+                    "Look first",
+                    building + ": to be looked at before any change",
+                    CORRECTIONS,
+                    CorrectionRows.looks(audit));
             List<List<String>> accepted = CorrectionRows.accepted(audit);
-            if (!accepted.isEmpty()) sheet(book, "Accepted", building + ": accepted as they stand", accepted);
+            if (!accepted.isEmpty())
+                sheet(book, "Accepted", building + ": accepted as they stand", CORRECTIONS, accepted);
+            sheet(book, "To be told", building + ": who relies on what is corrected", TO_BE_TOLD, TellRows.of(audit));
             cautions(book);
         }
         SameZip.copy(dated.toByteArray(), out);
     }
 
-    private static void sheet(Workbook book, String name, String title, List<List<String>> rows) {
+    private static void sheet(Workbook book, String name, String title, Form form, List<List<String>> rows) {
         Worksheet sheet = book.newWorksheet(name);
-        List<String> columns = CorrectionRows.COLUMNS;
-        int last = columns.size() - 1;
-        for (int c = 0; c <= last; c++) sheet.width(c, WIDTHS[c]);
+        List<String> columns = form.columns();
+        int last = form.last();
+        for (int c = 0; c <= last; c++) sheet.width(c, form.widths()[c]);
         text(sheet, 0, 0, title + " (" + rows.size() + ")");
         sheet.style(0, 0).bold().fontSize(14).set();
-        text(sheet, 1, 0, Cautions.SHORT);
+        text(sheet, 1, 0, form == TO_BE_TOLD ? Cautions.TELL + " " + Cautions.SHORT : Cautions.SHORT);
         sheet.range(1, 0, 1, last).merge();
         sheet.range(1, 0, 1, last)
                 .style()
@@ -60,7 +89,7 @@ public final class CorrectionsWorkbook {
                 .wrapText(true)
                 .verticalAlignment("top")
                 .set();
-        sheet.rowHeight(1, 32);
+        sheet.rowHeight(1, form == TO_BE_TOLD ? 58 : 32);
         for (int c = 0; c <= last; c++) text(sheet, HEADER, c, columns.get(c));
         sheet.range(HEADER, 0, HEADER, last)
                 .style()
@@ -71,9 +100,9 @@ public final class CorrectionsWorkbook {
                 .fillColor("E6E6E6")
                 .borderStyle("thin")
                 .set();
-        sheet.rowHeight(HEADER, height(columns));
+        sheet.rowHeight(HEADER, height(columns, form));
         int written = Math.min(rows.size(), MOST_ROWS);
-        for (int r = 0; r < written; r++) row(sheet, HEADER + 1 + r, rows.get(r));
+        for (int r = 0; r < written; r++) row(sheet, HEADER + 1 + r, rows.get(r), form);
         if (rows.isEmpty()) text(sheet, HEADER + 1, 0, "None.");
         if (written < rows.size())
             text(
@@ -83,14 +112,15 @@ public final class CorrectionsWorkbook {
                     "A sheet holds no more: all " + rows.size() + " rows are in the .csv file.");
         if (written > 0) sheet.setAutoFilter(HEADER, 0, HEADER + written, last);
         sheet.freezePane(0, HEADER + 1);
-        sheet.hideColumn(columns.indexOf("box")); // for programs; a drafter has the marked drawing
+        if (form.seen() <= last) sheet.hideColumn(last);
         print(sheet);
         sheet.repeatRows(HEADER);
     }
 
-    private static void row(Worksheet sheet, int r, List<String> cells) {
+    private static void row(Worksheet sheet, int r, List<String> cells, Form form) {
         for (int c = 0; c < cells.size(); c++) text(sheet, r, c, cells.get(c));
-        boolean danger = cells.get(CorrectionRows.COLUMNS.indexOf("severity")).equals(Severity.DANGER.word());
+        int severity = form.columns().indexOf("severity");
+        boolean danger = cells.get(severity).equals(Severity.DANGER.word());
         for (int c = 0; c < cells.size(); c++) {
             StyleSetter style = sheet.style(r, c)
                     .fontSize(SIZE)
@@ -98,17 +128,17 @@ public final class CorrectionsWorkbook {
                     .verticalAlignment("top")
                     .borderStyle("thin")
                     .borderColor("B0B0B0");
-            if (danger && c == CorrectionRows.COLUMNS.indexOf("severity")) style = style.bold();
+            if (danger && c == severity) style = style.bold();
             style.set();
         }
-        sheet.rowHeight(r, height(cells));
+        sheet.rowHeight(r, height(cells, form));
     }
 
     /** Spreadsheets do not all find the height of wrapped text by themselves when they open or print a file. */
-    private static double height(List<String> cells) {
+    private static double height(List<String> cells, Form form) {
         int lines = 1;
-        for (int c = 0; c < cells.size() - 1; c++) // the last, hidden column is not seen
-        lines = Math.max(lines, lines(cells.get(c), (int) (WIDTHS[c] * 11 / SIZE) - 2));
+        for (int c = 0; c < form.seen(); c++)
+            lines = Math.max(lines, lines(cells.get(c), (int) (form.widths()[c] * 11 / SIZE) - 2));
         return Math.min(TALLEST, lines * LINE + 3);
     }
 
