@@ -21,6 +21,8 @@ public final class Columns {
             Source.Kind.EQUIPMENT, List.of(Set.of("name"), Set.of("kind", "fed_from", "bus_a", "main_a")),
             Source.Kind.SCHEDULE_TABLE, List.of(Set.of("circuit"), Set.of("description")));
 
+    private static final Set<String> OF_PLAN = Set.of("planrank", "drawnastolookfor", "settledby", "why", "caution");
+
     private static final String COMMON = """
             rating_a: rating, ratingamps, ratingamp, amps, amp, ampere, amperes, trip, triprating, tripa, size, breakersize, bkrsize, ocpdrating, ocpsize, amprating, a
             poles: pole, p, noofpoles, numberofpoles, nopoles
@@ -135,6 +137,16 @@ public final class Columns {
     /** Our name that a header cell means in a table of this kind; empty where none. */
     static String meant(Source.Kind kind, String cell) {
         return OURS.get(kind).getOrDefault(plain(cell), "");
+    }
+
+    /** The plan's own survey sheet has it, and no other. */
+    static boolean isPlanRank(String cell) {
+        return plain(cell).equals("planrank");
+    }
+
+    /** A column of the plan's own survey sheet that tells the surveyor something, and the survey nothing. */
+    static boolean isOfPlan(String cell) {
+        return OF_PLAN.contains(plain(cell));
     }
 
     static boolean isName(Source.Kind kind, String cell) {

@@ -82,10 +82,13 @@ public final class Tables {
     /** A column's name may be a slip, and then all its values would be lost without a word. */
     private static void sayUnknown(Table table, GridRow header, ProblemList problems) {
         List<String> unknown = new ArrayList<>();
+        boolean ofPlan =
+                table.kind() == Source.Kind.SURVEY && header.cells().stream().anyMatch(Columns::isPlanRank);
         for (int i = 0; i < header.cells().size(); i++)
             if (!header.cell(i).isBlank()
                     && table.columns().get(i).isEmpty()
-                    && Columns.meant(table.kind(), header.cell(i)).isEmpty()) unknown.add(header.cell(i));
+                    && Columns.meant(table.kind(), header.cell(i)).isEmpty()
+                    && !(ofPlan && Columns.isOfPlan(header.cell(i)))) unknown.add(header.cell(i));
         if (!unknown.isEmpty())
             problems.add(
                     "tables with columns that are not known",

@@ -63,6 +63,13 @@ public final class SurveyReader {
         Optional<Relation> relation = relation(row, found);
         if (relation.isEmpty()) return Optional.empty();
         boolean far = relation.get() != Relation.NOTHING && relation.get() != Relation.NO_DEVICE;
+        if (far && found.isBlank() && row.plain("relation").isEmpty()) {
+            row.say(
+                    "rows that are not filled in",
+                    "The row does not say what was found; it was not used, and its device does not count as traced.",
+                    "Write what was found, or 'nothing' under relation where nothing is connected.");
+            return Optional.empty();
+        }
         if (far && found.isBlank()) {
             row.say(
                     "rows that do not say what was found",

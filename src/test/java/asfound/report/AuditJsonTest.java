@@ -97,6 +97,17 @@ class AuditJsonTest {
     }
 
     @Test
+    void each_finding_says_whom_to_tell_and_a_reminder_stands_beside_it() throws IOException {
+        JsonNode audit = read(OspreyYard.audit());
+        JsonNode told = audit.at("/findings/0/toBeTold");
+        assertThat(told.get("lockoutRecords")).extracting(JsonNode::asText).containsExactly("LP-2A", "LP-2B");
+        assertThat(told.get("lockoutDevices")).extracting(JsonNode::asText).containsExactly("MDP/7", "MDP/9");
+        assertThat(told.get("drawings")).extracting(JsonNode::asText).containsExactly(OspreyYard.MDP);
+        assertThat(audit.get("toBeToldReminder").asText())
+                .contains("29 CFR 1910.147(c)(6)", "deferring to local rules");
+    }
+
+    @Test
     void the_schema_knows_the_words_of_the_format() throws IOException {
         JsonNode audit = read(OspreyYard.audit());
         ((ObjectNode) audit.at("/findings/0")).put("kind", "crossed-wires").put("severity", "fatal");

@@ -67,6 +67,23 @@ class FiniteBoundTest {
         assertThat(FiniteBound.shareOfUntraced(10_000_000, sampled, 0, 0.95)).isCloseTo(share, within(1e-5));
     }
 
+    /**
+     * The upper ends of Clopper and Pearson's exact intervals (Biometrika 26 (1934)), which are bounds of one side at half the
+     * doubt: two-sided 95 % for 0 and 3 in 10 (published with the test data of Apache Commons Math), two-sided 90 % for 4 in 20 (NIST/SEMATECH e-Handbook 7.2.4.1, from memory).
+     */
+    @ParameterizedTest(name = "{0} traced, {1} wrong, {2} sure on one side: {3}")
+    @CsvSource({
+        "10, 0, .975, .3084971078187608",
+        "10, 3, .975, .6524528500599972",
+        "20, 4, .95,  .401029",
+    })
+    void a_very_large_population_comes_to_the_published_clopper_pearson_bounds(
+            int sampled, int wrong, double confidence, double share) {
+        int population = 10_000_000;
+        assertThat(FiniteBound.mostWrong(population, sampled, wrong, confidence) / (double) population)
+                .isCloseTo(share, within(2e-6));
+    }
+
     @Test
     void the_bound_is_a_share_of_what_was_not_traced() {
         assertThat(FiniteBound.shareOfUntraced(42, 20, 1, 0.95)).isEqualTo(6 / 22.0);

@@ -99,6 +99,15 @@ class PageWriterTest {
     }
 
     @Test
+    void every_finding_says_whom_to_tell_when_it_is_corrected() {
+        long findings = PAGE.split("<article class=\"finding\"", -1).length - 1;
+        assertThat(findings).isPositive();
+        assertThat(PAGE.split("<dt>Tell</dt><dd>those who rely on<ul><li>lockout records: ", -1).length - 1)
+                .isEqualTo((int) findings);
+        assertThat(PAGE).contains("29 CFR 1910.147(c)(6)", "deferring to local rules");
+    }
+
+    @Test
     void names_that_differ_only_in_punctuation_keep_their_own_places() {
         Audit audit = new AuditSketch("x")
                 .equipment(EquipmentKind.PANEL, "LP-1", "LP 1", "LP.1")

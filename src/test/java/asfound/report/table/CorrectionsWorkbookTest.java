@@ -68,6 +68,24 @@ class CorrectionsWorkbookTest {
         assertThat(sheet(workbook, "Cautions")).hasSizeGreaterThan(3);
     }
 
+    /** As 29 CFR 1910.147(c)(6)-(7) has it in mind; the reminder defers to local rules. */
+    @Test
+    void a_sheet_says_for_each_finding_who_relies_on_what_is_corrected() throws IOException {
+        List<List<String>> rows = sheet(written(OspreyYard.audit()), "To be told");
+        assertThat(rows.get(1).get(0))
+                .contains("29 CFR 1910.147(c)(6)", "(c)(7)", "deferring to local rules", "test for absence of voltage");
+        assertThat(rows.get(2)).isEqualTo(TellRows.COLUMNS);
+        assertThat(rows.get(3).subList(1, 7))
+                .containsExactly(
+                        "danger",
+                        "The feeders of LP-2A and LP-2B are crossed: opening MDP/7 for LP-2A leaves it live.",
+                        "LP-2A, LP-2B",
+                        "MDP/7, MDP/9",
+                        "",
+                        "drawings/MDP.pdf");
+        assertThat(rows).hasSize(3 + OspreyYard.audit().findings().size());
+    }
+
     @Test
     void a_formula_from_a_drawing_is_text_and_no_part_holds_a_formula() throws IOException {
         byte[] workbook = written(OspreyYard.audit());
