@@ -95,7 +95,7 @@ public record DuplicateFeed(Event event) implements Finding {
                 && pole.drawn().equals(next.drawn())
                 && Comparisons.isNumber(pole.device().key())
                 && Comparisons.isNumber(next.device().key())
-                && Displacement.position(next) == Displacement.position(pole) + 2;
+                && Displaced.position(next) == Displaced.position(pole) + 2;
     }
 
     private static DuplicateFeed of(Facts facts, List<String> things, List<Comparison> feeding) {

@@ -67,7 +67,19 @@ public record Facts(
             if (f.explainsFeeds())
                 for (Finding.Part p : f.event().parts())
                     p.circuit().ifPresent(c -> more.add(new Device(p.equipment(), c)));
-        return new Facts(drawings, survey, network, settings, sames, through, comparisons, index, Set.copyOf(more));
+        return with(more);
+    }
+
+    /** The same facts, with what was seen at these devices told. */
+    Facts explainedAt(List<Comparison> devices) {
+        Set<Device> more = new HashSet<>(explained);
+        for (Comparison c : devices) more.add(c.device());
+        return with(more);
+    }
+
+    private Facts with(Set<Device> explained) {
+        return new Facts(
+                drawings, survey, network, settings, sames, through, comparisons, index, Set.copyOf(explained));
     }
 
     List<Unclear> unclear() {

@@ -4,12 +4,15 @@ import asfound.finding.Comparison.Answer;
 import asfound.model.EquipmentKind;
 import asfound.network.Connection;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.KosarajuStrongConnectivityInspector;
+import org.jgrapht.alg.shortestpath.BFSShortestPath;
+import org.jgrapht.graph.AsSubgraph;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.SimpleDirectedGraph;
 
@@ -55,14 +58,40 @@ public record FeedLoop(Event event) implements Finding {
                 feeds.addEdge(e[0], e[1]);
             });
         }
-        for (Set<String> ring : new KosarajuStrongConnectivityInspector<>(feeds).stronglyConnectedSets()) {
-            if (ring.size() < 2) continue;
+        for (Set<String> ring : shortestRings(facts, devices, feeds)) {
             List<Comparison> inside = devices.stream()
-                    .filter(c -> ends(facts, c).anyMatch(e -> ring.contains(e[0]) && ring.contains(e[1])))
+                    .filter(c -> ends(facts, c).anyMatch(e -> follows(ring, e)))
                     .toList();
-            if (inside.stream().anyMatch(facts::isOpen)) found.add(of(facts, inside));
+            found.add(of(facts, inside));
         }
         return found;
+    }
+
+    /**
+     * One ring for each undrawn feed that closes one, by the shortest way back; rings that share a board are events of
+     * their own. Each ring as its equipment in walking order.
+     */
+    private static Set<Set<String>> shortestRings(
+            Facts facts, List<Comparison> devices, Graph<String, DefaultEdge> feeds) {
+        Set<Set<String>> rings = new LinkedHashSet<>();
+        for (Set<String> knot : new KosarajuStrongConnectivityInspector<>(feeds).stronglyConnectedSets()) {
+            if (knot.size() < 2) continue;
+            var ways = new BFSShortestPath<>(new AsSubgraph<>(feeds, knot));
+            for (Comparison c : devices)
+                if (facts.isOpen(c))
+                    ends(facts, c)
+                            .filter(e -> !e[0].equals(e[1]) && knot.contains(e[0]) && knot.contains(e[1]))
+                            .forEach(e -> rings.add(
+                                    new LinkedHashSet<>(ways.getPath(e[1], e[0]).getVertexList())));
+        }
+        return rings;
+    }
+
+    /** From one equipment of the ring to the next of it. */
+    private static boolean follows(Set<String> ring, String[] feed) {
+        List<String> walk = List.copyOf(ring);
+        int from = walk.indexOf(feed[0]);
+        return from >= 0 && walk.get((from + 1) % walk.size()).equals(feed[1]);
     }
 
     /** From and to of each feed that a device was traced to make; none where a tie, transfer switch or source explains it. */

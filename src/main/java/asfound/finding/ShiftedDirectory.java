@@ -2,12 +2,11 @@ package asfound.finding;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
- * A run of three or more entries stands one or more rows away from where it was traced. Sides exchanged, and
- * numbering taken down the sides instead of across, are the same event: entries that are right in themselves and
- * stand at the wrong positions.
+ * A run of three or more entries stands one or more rows away from where it was traced. Sides exchanged, numbering
+ * taken down the sides instead of across, and a whole directory that hangs on the wrong panel are the same event: entries
+ * that are right in themselves and stand at the wrong places.
  */
 public record ShiftedDirectory(Event event) implements Finding {
 
@@ -55,31 +54,50 @@ public record ShiftedDirectory(Event event) implements Finding {
 
     private static List<ShiftedDirectory> find(Facts facts) {
         List<ShiftedDirectory> found = new ArrayList<>();
-        for (List<Comparison> panel : facts.index().panels().values()) {
-            Facts left = facts;
-            if (panel.stream().filter(facts::isOpen).count() < Displacement.RUN) continue;
-            Optional<Displacement.Way> way = new Displacement(left, panel).largest();
-            while (way.isPresent()) {
-                ShiftedDirectory shifted = of(facts, way.get());
-                found.add(shifted);
-                left = left.explainedBy(List.of(shifted));
-                way = new Displacement(left, panel).largest();
-            }
-        }
+        Facts left = hung(facts, false, found);
+        List<ShiftedDirectory> shifted = shifted(left);
+        found.addAll(shifted);
+        hung(left.explainedBy(shifted), true, found);
         return found;
     }
 
-    private static ShiftedDirectory of(Facts facts, Displacement.Way way) {
+    private static Facts hung(Facts facts, boolean copies, List<ShiftedDirectory> found) {
+        Facts left = facts;
+        for (HungCards cards : HungCards.of(facts, copies)) {
+            found.add(of(facts, cards));
+            left = left.explainedAt(cards.devices());
+        }
+        return left;
+    }
+
+    private static List<ShiftedDirectory> shifted(Facts facts) {
+        return facts.index().panels().values().stream()
+                .filter(panel -> panel.stream().filter(facts::isOpen).count() >= Shift.RUN)
+                .flatMap(panel -> FewestShifts.of(facts, panel).stream())
+                .map(shift -> of(facts, shift))
+                .toList();
+    }
+
+    private static ShiftedDirectory of(Facts facts, HungCards cards) {
+        String correction = "Write the " + (cards.cards().size() == 1 ? "directory" : "directories") + " of "
+                + Words.list(cards.cards().stream().map(HungCard::panel).toList()) + " anew, as traced.";
+        return of(facts, cards.devices(), cards.inWords(), correction);
+    }
+
+    private static ShiftedDirectory of(Facts facts, Shift way) {
         String panel = way.devices().get(0).panel();
         String positions =
                 Words.list(way.devices().stream().map(c -> c.device().key()).toList());
         String message = "Entries of " + panel + " " + way.how() + ": " + Words.count(way.hits(), "entry")
                 + " of positions " + positions + ".";
-        String correction = "Rewrite positions " + positions + " of " + panel + " as traced.";
-        return new ShiftedDirectory(Events.at(facts, way.devices())
+        return of(facts, way.devices(), message, "Rewrite positions " + positions + " of " + panel + " as traced.");
+    }
+
+    private static ShiftedDirectory of(Facts facts, List<Comparison> devices, String message, String correction) {
+        return new ShiftedDirectory(Events.at(facts, devices)
                 .severity(Severity.DANGER)
                 .says(message, correction)
-                .corrections(Redraw.corrections(facts, way.devices(), correction))
+                .corrections(Redraw.corrections(facts, devices, correction))
                 .build());
     }
 }

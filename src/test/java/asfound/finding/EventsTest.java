@@ -138,6 +138,20 @@ class EventsTest {
     }
 
     @Test
+    void two_rings_that_share_a_board_are_two_events() {
+        assertThat(findings(
+                        "MDP/7 PANEL LP-1",
+                        "MDP/9 PANEL LP-2",
+                        "LP-1/2 SPARE",
+                        "LP-2/2 SPARE",
+                        "MDP/7 feeds LP-1",
+                        "MDP/9 feeds LP-2",
+                        "LP-1/2 feeds MDP",
+                        "LP-2/2 feeds MDP"))
+                .containsExactly("feed-loop LP-1/2, MDP/7", "feed-loop LP-2/2, MDP/9");
+    }
+
+    @Test
     void a_new_panel_takes_its_feeder_and_its_circuits_into_one_event() {
         assertThat(findings(
                         "MDP/7 PANEL LP-1",

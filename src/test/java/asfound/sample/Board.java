@@ -28,6 +28,10 @@ final class Board {
     boolean taken;
     boolean totalsWrong;
     boolean stale;
+    /** Entries of it were exchanged or shifted; two such events that overlap may be told as one. */
+    boolean rearranged;
+    /** Something below feeds it; two such feeds are one finding more where their way down was not traced. */
+    boolean looped;
     /** A second entry at a position that is taken. */
     final List<Slot> clashing = new ArrayList<>();
 

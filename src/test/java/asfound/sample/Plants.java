@@ -4,15 +4,23 @@ import static asfound.sample.Planted.expect;
 
 import asfound.model.Directory.Use;
 import asfound.model.EquipmentKind;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Plants one event of a given kind in a random building; no two events touch one device. */
 final class Plants {
@@ -108,27 +116,52 @@ final class Plants {
 
     private Optional<Planted> crossedBranches() {
         int n = 2 + random.nextInt(2);
-        return board(b -> b.slots.stream().filter(Slot::isBranch).count() >= n).map(b -> {
-            List<Slot> all =
-                    new ArrayList<>(b.slots.stream().filter(Slot::isBranch).toList());
-            Collections.shuffle(all, random);
-            List<Slot> ring = all.subList(0, n);
-            List<Load> loads = ring.stream().map(s -> s.load).toList();
-            for (int i = 0; i < n; i++) ring.get(i).take().load = loads.get((i + 1) % n);
-            return ring(ring);
-        });
+        return board(b ->
+                        !b.rearranged && b.slots.stream().filter(Slot::isBranch).count() >= n)
+                .map(b -> {
+                    b.rearranged = true;
+                    List<Slot> all = new ArrayList<>(
+                            b.slots.stream().filter(Slot::isBranch).toList());
+                    Collections.shuffle(all, random);
+                    List<Slot> ring = all.subList(0, n);
+                    List<Load> loads = ring.stream().map(s -> s.load).toList();
+                    for (int i = 0; i < n; i++) ring.get(i).take().load = loads.get((i + 1) % n);
+                    return ring(ring);
+                });
     }
 
     private Optional<Planted> crossedFeeders() {
         int n = 2 + random.nextInt(3);
         Predicate<Slot> feeder = s -> s.isOrdinary() && s.drawnTo != null && !s.drawnTo.taken;
-        return board(b -> b.slots.stream().filter(feeder).count() >= n).map(b -> {
-            List<Slot> all = new ArrayList<>(b.slots.stream().filter(feeder).toList());
-            Collections.shuffle(all, random);
-            List<Slot> ring = all.subList(0, n);
-            for (int i = 0; i < n; i++) ring.get(i).take().to = ring.get((i + 1) % n).drawnTo;
-            return ring(ring);
-        });
+        return board(b -> !b.rearranged && b.slots.stream().filter(feeder).count() >= n)
+                .map(b -> {
+                    b.rearranged = true;
+                    List<Slot> all =
+                            new ArrayList<>(b.slots.stream().filter(feeder).toList());
+                    do Collections.shuffle(all, random);
+                    while (isAlsoARun(b, all.subList(0, n)));
+                    List<Slot> ring = all.subList(0, n);
+                    for (int i = 0; i < n; i++) ring.get(i).take().to = ring.get((i + 1) % n).drawnTo;
+                    return ring(ring);
+                });
+    }
+
+    /** Three of the ring stand equally far from what they are drawn with: half traced it may be a shifted card as well. */
+    private static boolean isAlsoARun(Board b, List<Slot> ring) {
+        if (ring.size() < 4) return false;
+        List<ToIntFunction<Slot>> places =
+                List.of(s -> s.positions.get(0), s -> b.slots.indexOf(s), s -> (int) b.slots.stream()
+                        .filter(o -> (o.positions.get(0) - s.positions.get(0)) % 2 == 0)
+                        .filter(o -> o.positions.get(0) < s.positions.get(0))
+                        .count());
+        return places.stream()
+                .anyMatch(place -> IntStream.range(0, ring.size())
+                        .map(i -> place.applyAsInt(ring.get((i + 1) % ring.size())) - place.applyAsInt(ring.get(i)))
+                        .boxed()
+                        .collect(Collectors.groupingBy(step -> step, Collectors.counting()))
+                        .values()
+                        .stream()
+                        .anyMatch(times -> times >= 3));
     }
 
     private static Planted ring(List<Slot> ring) {
@@ -160,10 +193,20 @@ final class Plants {
                 }));
     }
 
-    /** The board itself, or fed from it by whatever way. */
-    private static boolean isBelow(Board b, Board top) {
-        for (Board at = b; at != null; at = at.parent != null ? at.parent.in : at.behind) if (at == top) return true;
-        return false;
+    /** The board itself, or fed from it by whatever way, drawn or planted. */
+    private boolean isBelow(Board b, Board top) {
+        Deque<Board> left = new ArrayDeque<>(List.of(b));
+        Set<Board> met = new HashSet<>(left);
+        while (!left.isEmpty()) {
+            Board at = left.poll();
+            Stream<Board> drawn = Stream.of(
+                            Optional.ofNullable(at.parent).map(s -> s.in), Optional.ofNullable(at.behind))
+                    .flatMap(Optional::stream);
+            Stream<Board> planted =
+                    campus.boards.stream().filter(o -> o.slots.stream().anyMatch(s -> s.to == at));
+            Stream.concat(drawn, planted).filter(met::add).forEach(left::add);
+        }
+        return met.contains(top);
     }
 
     private Optional<Planted> undocumentedSource() {
@@ -217,10 +260,12 @@ final class Plants {
     private Optional<Planted> feedLoop() {
         Predicate<Board> below = b -> isFedPlainly(b)
                 && b.slots.stream().anyMatch(Slot::isFreeSpare)
+                && !b.parent.in.looped
                 && (b.parent.in.parent == null || b.parent.in.parent.isOrdinary());
         return board(below).map(b -> {
             Slot down = b.parent.take();
             Board above = down.in;
+            above.looped = true;
             if (above.parent != null) above.parent.take();
             Slot up = b.slots.stream()
                     .filter(Slot::isFreeSpare)

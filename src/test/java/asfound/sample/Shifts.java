@@ -24,7 +24,8 @@ final class Shifts {
 
     private Optional<Planted> shifted() {
         int length = 5 + plants.random.nextInt(3);
-        return plants.board(b -> window(b, length).isPresent()).map(b -> {
+        return plants.board(b -> !b.rearranged && window(b, length).isPresent()).map(b -> {
+            b.rearranged = true;
             List<Slot> run = new ArrayList<>(window(b, length).orElseThrow());
             if (plants.random.nextBoolean()) Collections.reverse(run);
             List<Load> loads = run.stream().map(s -> s.load).toList();
@@ -86,7 +87,8 @@ final class Shifts {
 
     private Optional<Planted> exchanged() {
         int rows = 4;
-        return plants.board(b -> topRow(b, rows) >= 0).map(b -> {
+        return plants.board(b -> !b.rearranged && topRow(b, rows) >= 0).map(b -> {
+            b.rearranged = true;
             int top = topRow(b, rows);
             List<Slot> all = new ArrayList<>();
             for (int row = top; row < top + rows; row++) {
