@@ -66,11 +66,14 @@ final class Reasons {
     }
 
     void tracedOutside(Connection found, List<Device> points) {
-        say(name + " was traced to "
-                + and(found.devices().stream().map(Device::label).toList()) + ", and "
+        String devices = and(found.devices().stream().map(Device::label).toList());
+        boolean backfed = found.devices().stream().anyMatch(d -> d.in().equals(name));
+        String other = found.from().equals(name) ? found.to() : found.from();
+        say((backfed ? "Supply from " + other + " was traced into " + name + " through " : name + " was traced to ")
+                + devices + ", and "
                 + (points.isEmpty()
                         ? "no drawing shows that."
-                        : "opening " + and(labels(points)) + " does not open it."));
+                        : "opening " + and(labels(points)) + (backfed ? " does not part it." : " does not open it.")));
     }
 
     void live(Case c, PathWords paths) {

@@ -125,6 +125,9 @@ class WorkedCasesTest {
         assertThat(panel.standing()).isEqualTo(FAILS);
         assertThat(panel.liveFrom()).containsExactly("INV-1");
         assertThat(panel.path()).containsExactly("LP-2A/38");
+        assertThat(panel.reason())
+                .startsWith(
+                        "Supply from INV-1 was traced into LP-2A through LP-2A/38, and opening MDP/7 does not part it.");
         assertThat(foundPoints(b, "LP-2A")).containsExactly("LP-2A/38", "MDP/7");
         Verdict upstream = Verdicts.of(b, "MDP");
         assertThat(upstream.standing()).isEqualTo(FAILS);

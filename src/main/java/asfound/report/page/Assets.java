@@ -13,7 +13,8 @@ import java.util.stream.Collectors;
 /** The page's own style, script and symbols, which it carries inside. */
 final class Assets {
 
-    private static final List<String> STYLES = List.of("base.css", "sections.css", "picture.css", "print.css");
+    private static final List<String> STYLES =
+            List.of("base.css", "sections.css", "picture.css", "forced.css", "print.css");
     private static final List<String> SCRIPTS = List.of("sheet.js", "picture.js", "search.js", "filter.js");
 
     private Assets() {}

@@ -6,7 +6,6 @@ import asfound.isolation.Verdict.Standing;
 import asfound.model.Place;
 import asfound.network.Device;
 import asfound.network.Equipment;
-import asfound.report.Cautions;
 import asfound.report.Unread;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -24,7 +23,7 @@ import java.util.stream.Collectors;
  */
 public final class IsolationSheet {
 
-    private static final double MARGIN = 40, FOOT = 98, FOOT_LENGTHWISE = 84;
+    private static final double MARGIN = IsolationFoot.MARGIN;
     /** Room for what stands below the picture, and the smallest scale at which it can be read. */
     private static final double AFTER = 160, AFTER_LENGTHWISE = 152, SMALLEST = 0.68;
 
@@ -81,15 +80,15 @@ public final class IsolationSheet {
             Flow own = lengthwise();
             picture(own, picture, paths, scale(own, picture, own.free() - 80));
         }
-        foot();
+        IsolationFoot.draw(file, audit, equipment.name());
     }
 
     private Flow upright() {
-        return new Flow(() -> file.page(paper), MARGIN, MARGIN - 6, FOOT);
+        return new Flow(() -> file.page(paper), MARGIN, MARGIN - 6, IsolationFoot.ROOM);
     }
 
     private Flow lengthwise() {
-        return new Flow(() -> file.lengthwise(paper), MARGIN, MARGIN - 12, FOOT_LENGTHWISE);
+        return new Flow(() -> file.lengthwise(paper), MARGIN, MARGIN - 12, IsolationFoot.ROOM_LENGTHWISE);
     }
 
     /** Draws the whole sheet where the picture has room beside the rest; gives whether it had. */
@@ -106,77 +105,12 @@ public final class IsolationSheet {
     private void begin(Supplier<Flow> on) {
         file.pages().clear();
         flow = on.get();
-        head();
-        banner();
-        flow.text(verdict.reason(), Type.bold(11)).skip(3);
-        if (!verdict.path().isEmpty())
-            flow.text(
-                    (verdict.standing() == Standing.FAILS ? "Stays live by: " : "May stay live by: ")
-                            + String.join("  >  ", verdict.path()),
-                    Type.plain(9.5));
+        new IsolationHead(flow, equipment, verdict, audit.recordSet().building()).draw();
         points();
     }
 
     private static double scale(Flow flow, PathPicture picture, double room) {
         return Math.min(1.25, Math.min(flow.width() / picture.width(), room / picture.height()));
-    }
-
-    private void head() {
-        double y = flow.y();
-        flow.text("ISOLATION SHEET", Type.bold(8.5).in(Tint.SOFT)).skip(1);
-        flow.text(equipment.name(), Type.bold(20));
-        flow.canvas()
-                .textRight(
-                        "verdict: " + verdict.standing().word(),
-                        flow.right(),
-                        y + 8,
-                        Type.bold(8.5).in(Tint.SOFT));
-        String kind = equipment.kind().word().isEmpty() ? "" : equipment.kind().word() + ", ";
-        String also =
-                equipment.alsoWritten().isEmpty() ? "" : "; also written " + String.join(", ", equipment.alsoWritten());
-        String about = kind + audit.recordSet().building() + also;
-        Type type = Type.plain(9.5);
-        double beside = flow.width() - file.typeface().width(equipment.name(), Type.bold(20)) - 20;
-        if (isLengthwise() && file.typeface().width(about, type) < beside)
-            flow.canvas().textRight(about, flow.right(), flow.y() - 6, type);
-        else flow.text(about, type);
-        flow.skip(6);
-    }
-
-    private boolean isLengthwise() {
-        return flow.width() > 650;
-    }
-
-    private void banner() {
-        Canvas canvas = flow.canvas();
-        double x = flow.left(), y = flow.y(), w = flow.width();
-        if (verdict.standing() == Standing.AGREES) {
-            canvas.box(x + 0.75, y, w - 1.5, 40, new Pen(1.5, Tint.INK));
-            canvas.text("Drawing and survey agree", x + 12, y + 18, Type.bold(15));
-            canvas.text("It never means that the equipment is safe or dead. Test.", x + 12, y + 32, Type.plain(9.5));
-            flow.skip(46);
-            return;
-        }
-        boolean fails = verdict.standing() == Standing.FAILS;
-        boolean oneLine = isLengthwise();
-        double high = oneLine ? 40 : 78;
-        Tint ground = fails ? Tint.INK : Tint.WHITE, text = fails ? Tint.WHITE : Tint.INK;
-        canvas.fill(x, y, w, high, ground);
-        canvas.box(x + 1.5, y + 1.5, w - 3, high - 3, new Pen(3, Tint.INK));
-        if (oneLine) {
-            canvas.text(
-                    "THE DRAWING MAY NOT BE USED FOR ISOLATION",
-                    x + 14,
-                    y + 31,
-                    Type.bold(23).in(text));
-        } else {
-            canvas.text("THE DRAWING MAY NOT BE", x + 14, y + 32, Type.bold(28).in(text));
-            canvas.text("USED FOR ISOLATION", x + 14, y + 63, Type.bold(28).in(text));
-        }
-        String why = fails ? "It fails." : "It is unproven.";
-        canvas.textRight(
-                why, x + w - 14, y + high - (oneLine ? 13 : 16), Type.bold(12).in(text));
-        flow.skip(high + 7);
     }
 
     private Set<Device> points(boolean asFound) {
@@ -282,31 +216,5 @@ public final class IsolationSheet {
             x += w;
         }
         flow.skip(30);
-    }
-
-    private void foot() {
-        List<Canvas> pages = file.pages();
-        for (int i = 0; i < pages.size(); i++) {
-            Canvas canvas = pages.get(i);
-            double foot = canvas.width() > canvas.height() ? FOOT_LENGTHWISE : FOOT;
-            double w = canvas.width() - 2 * MARGIN, y = canvas.height() - foot + 8;
-            canvas.line(MARGIN, y, canvas.width() - MARGIN, y, Pen.FIRM);
-            y = Paragraph.of(Cautions.WORK_AID + " " + Cautions.AGREES, Type.bold(8.2), w, canvas.typeface())
-                    .draw(canvas, MARGIN, y + 4);
-            y = Paragraph.of(Cautions.PARAGRAPH, Type.plain(8.2), w, canvas.typeface())
-                    .draw(canvas, MARGIN, y + 1.5);
-            String data = Provenance.of(audit) + (file.typeface().hasMissing() ? " " + Provenance.MISSING : "");
-            y = Paragraph.of(data, Type.plain(7).in(Tint.SOFT), w, canvas.typeface())
-                    .draw(canvas, MARGIN, y + 2);
-            String number = pages.size() == 1
-                    ? "Made by asfound. One page."
-                    : "Made by asfound. " + equipment.name() + ", page " + (i + 1) + " of " + pages.size()
-                            + ": use them together only.";
-            canvas.textRight(
-                    number,
-                    canvas.width() - MARGIN,
-                    canvas.height() - 20,
-                    Type.plain(7).in(Tint.SOFT));
-        }
     }
 }

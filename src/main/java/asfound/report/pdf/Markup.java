@@ -1,5 +1,6 @@
 package asfound.report.pdf;
 
+import asfound.finding.Correction;
 import asfound.finding.Finding;
 import asfound.model.Box;
 import java.io.IOException;
@@ -128,7 +129,12 @@ final class Markup {
 
     private static String line(Mark.Note note) {
         return note.correction()
-                .map(c -> c.field().word() + ": reads \"" + c.reads() + "\", should read \"" + c.shouldRead() + "\"")
+                .map(Markup::change)
                 .orElseGet(() -> "look first: " + note.finding().correction());
+    }
+
+    private static String change(Correction c) {
+        String reads = c.field().word() + ": reads \"" + c.reads() + "\"";
+        return c.shouldRead().isEmpty() ? reads + ", take out" : reads + ", should read \"" + c.shouldRead() + "\"";
     }
 }

@@ -1,10 +1,8 @@
 package asfound.report.pdf;
 
-import asfound.network.Connection;
 import asfound.network.Device;
 import asfound.network.Equipment;
 import asfound.network.Standing;
-import asfound.report.picture.Standings;
 import java.util.List;
 import java.util.Set;
 
@@ -116,11 +114,9 @@ final class PathPicture {
         d.canvas.path(wave, new Pen(0.8, Tint.INK));
     }
 
-    private void words(Drawing d, PathLayout.Wire wire) {
+    private static void words(Drawing d, PathLayout.Wire wire) {
         Type type = d.type(PathLayout.WORD);
-        Connection c = wire.connection();
-        label(d, Standings.tag(c.standing()), wire.tagX(), wire.endY() + 10, type);
-        if (c.devices().isEmpty()) label(d, "no device", wire.tagX(), wire.endY() - 3.5, type);
+        for (PathLayout.Word word : wire.words()) d.canvas.text(word.text(), d.x(word.x()), d.y(word.y()), type);
     }
 
     private void taps(Drawing d, PathLayout.Wire wire) {
@@ -134,11 +130,7 @@ final class PathPicture {
             if (isDrawn && !isFound)
                 d.canvas.line(cx - half * 2, cy - half * 2, cx + half * 2, cy + half * 2, new Pen(1, Tint.INK));
             Type type = d.type(isDrawn || isFound ? PathLayout.DEVICE : Type.plain(PathLayout.DEVICE.size()));
-            label(d, tap.label(), tap.x() + 8, tap.y() - 3.5, type);
+            d.canvas.text(tap.label(), d.x(tap.x() + PathLayout.LABEL_RIGHT), d.y(tap.y() - PathLayout.LABEL_UP), type);
         }
-    }
-
-    private static void label(Drawing d, String text, double x, double y, Type type) {
-        if (!text.isEmpty()) d.canvas.text(text, d.x(x), d.y(y), type);
     }
 }

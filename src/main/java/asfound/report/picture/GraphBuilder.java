@@ -37,7 +37,12 @@ final class GraphBuilder {
                 .flatMap(c -> c.devices().stream())
                 .distinct()
                 .collect(Collectors.groupingBy(Device::in, Collectors.counting()));
-        sheet.equipment().forEach(e -> graph.add(node(e, taps.getOrDefault(e.name(), 0L) > 1)));
+        Map<String, Long> arriving =
+                sheet.connections().stream().collect(Collectors.groupingBy(Connection::to, Collectors.counting()));
+        sheet.equipment().forEach(e -> {
+            boolean several = taps.getOrDefault(e.name(), 0L) > 1 || arriving.getOrDefault(e.name(), 0L) > 1;
+            graph.add(node(e, several));
+        });
         Map<String, List<Connection>> away = new TreeMap<>();
         int n = 0;
         for (Connection c : sheet.connections()) {
@@ -67,16 +72,19 @@ final class GraphBuilder {
         return (here ? "here " : "away ") + name;
     }
 
-    /** A symbol in the line has one place for a device; equipment with more of them gets a box and a bus. */
-    private static Form form(EquipmentKind kind, boolean severalDevices) {
+    /**
+     * A symbol in the line has one place for a line with its mark at one side and for a device at the other; equipment
+     * with more of them gets a box and a bus.
+     */
+    private static Form form(EquipmentKind kind, boolean several) {
         return switch (kind) {
-            case UTILITY, GENERATOR, TRANSFORMER, MOTOR, LOAD, BATTERY -> severalDevices ? Form.BOX : Form.IN_LINE;
+            case UTILITY, GENERATOR, TRANSFORMER, MOTOR, LOAD, BATTERY -> several ? Form.BOX : Form.IN_LINE;
             default -> Form.BOX;
         };
     }
 
-    private Graph.Node node(Equipment e, boolean severalDevices) {
-        Form form = form(e.kind(), severalDevices);
+    private Graph.Node node(Equipment e, boolean several) {
+        Form form = form(e.kind(), several);
         String detail = details.apply(e);
         Optional<Verdict.Standing> verdict = Optional.ofNullable(verdicts.get(e.name()));
         boolean icon = form == Form.BOX && hasIcon(e.kind());
@@ -152,7 +160,12 @@ final class GraphBuilder {
                 c.standing().isTraced(),
                 Optional.empty(),
                 0,
-                Sizes.width(Form.TIE, name, "", false, false),
+                Sizes.width(
+                        Form.TIE,
+                        name.isEmpty() ? "tie" : name,
+                        c.normallyOpen() ? "tie, drawn open" : "tie",
+                        false,
+                        false),
                 Sizes.SYMBOL));
         for (String side : List.of(c.from(), c.to()))
             graph.add(new Graph.Edge(

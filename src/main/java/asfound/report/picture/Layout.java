@@ -34,8 +34,8 @@ import org.eclipse.elk.graph.util.ElkGraphUtil;
 /** Places one sheet in layers, sources on the left, wires at right angles, by the Eclipse Layout Kernel. */
 final class Layout {
 
-    /** Room for a device and its label, and for a mark and its word, at either end of every wire. */
-    private static final double DEVICE_ROOM = 84, MARK_ROOM = 76;
+    /** At least so much level line beside every box for what is written on it. */
+    private static final double ROOM = 84;
 
     private final Map<String, ElkNode> nodes = new LinkedHashMap<>();
     private final Map<String, ElkPort> ports = new HashMap<>();
@@ -51,7 +51,7 @@ final class Layout {
     }
 
     private Picture place(Sheet sheet, Graph graph) {
-        ElkNode root = root();
+        ElkNode root = root(leaving(graph), arriving(graph));
         graph.nodes.values().forEach(n -> nodes.put(n.key(), node(root, n)));
         for (Graph.Edge e : graph.edges) {
             ElkPort from = port(e.from(), "out " + e.fromPort(), PortSide.EAST);
@@ -63,7 +63,36 @@ final class Layout {
         return picture(sheet, graph, root);
     }
 
-    private static ElkNode root() {
+    /** Room for the widest label of a device at the supplying end of a wire. */
+    private double leaving(Graph graph) {
+        double room = ROOM;
+        for (Graph.Edge e : graph.edges)
+            if (e.atFrom().isPresent())
+                room = Math.max(
+                        room,
+                        Sizes.DEVICE
+                                - Sizes.LABEL
+                                + Sizes.label(label(e.atFrom().get(), e, false))
+                                + 6);
+        return room;
+    }
+
+    /** Room for a mark with its word, and a device with its label, at the supplied end of a wire. */
+    private double arriving(Graph graph) {
+        double room = ROOM;
+        for (Graph.Edge e : graph.edges) room = Math.max(room, beforeEnd(e) + Sizes.word(e.standing()) / 2 + 6);
+        return room;
+    }
+
+    /** How far from a wire's end its mark stands: clear of what else stands there. */
+    private double beforeEnd(Graph.Edge e) {
+        double half = Sizes.word(e.standing()) / 2;
+        if (e.atTo().isEmpty()) return Math.max(44, half + 6);
+        double label = Sizes.label(label(e.atTo().get(), e, true));
+        return Math.max(60, Sizes.DEVICE + Math.max(12 + 18, label - Sizes.LABEL + half + 6));
+    }
+
+    private static ElkNode root(double leaving, double arriving) {
         LayoutMetaDataService.getInstance().registerLayoutMetaDataProviders(new LayeredMetaDataProvider());
         ElkNode root = ElkGraphUtil.createGraph();
         root.setProperty(CoreOptions.ALGORITHM, LayeredOptions.ALGORITHM_ID);
@@ -74,8 +103,8 @@ final class Layout {
         root.setProperty(LayeredOptions.CONSIDER_MODEL_ORDER_STRATEGY, OrderingStrategy.PREFER_EDGES);
         root.setProperty(LayeredOptions.NODE_PLACEMENT_STRATEGY, NodePlacementStrategy.NETWORK_SIMPLEX);
         root.setProperty(LayeredOptions.SPACING_NODE_NODE, 22.0);
-        root.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, DEVICE_ROOM + MARK_ROOM);
-        root.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, DEVICE_ROOM);
+        root.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, leaving + arriving);
+        root.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, Math.max(leaving, arriving));
         root.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, 14.0);
         root.setProperty(LayeredOptions.SPACING_EDGE_NODE, 20.0);
         root.setProperty(LayeredOptions.SPACING_EDGE_EDGE, 18.0);
@@ -88,7 +117,7 @@ final class Layout {
         node.setIdentifier(n.key());
         node.setDimensions(n.width(), n.minHeight());
         node.setProperty(CoreOptions.NODE_SIZE_CONSTRAINTS, EnumSet.noneOf(SizeConstraint.class));
-        boolean fixed = n.form() == Form.IN_LINE || n.form() == Form.REFERENCE;
+        boolean fixed = n.form() == Form.IN_LINE;
         node.setProperty(CoreOptions.PORT_CONSTRAINTS, fixed ? PortConstraints.FIXED_POS : PortConstraints.FIXED_SIDE);
         return node;
     }
@@ -106,13 +135,13 @@ final class Layout {
     }
 
     private void size(Graph.Node n) {
-        if (n.form() != Form.BOX) return;
+        if (n.form() != Form.BOX && n.form() != Form.REFERENCE) return;
         ElkNode node = nodes.get(n.key());
         long out = node.getPorts().stream()
                 .filter(p -> p.getProperty(CoreOptions.PORT_SIDE) == PortSide.EAST)
                 .count();
         long most = Math.max(out, node.getPorts().size() - out);
-        node.setHeight(Math.max(n.minHeight(), (most + 1) * Sizes.PORT_PITCH));
+        if (most > 1 || n.form() == Form.BOX) node.setHeight(Math.max(n.minHeight(), (most + 1) * Sizes.PORT_PITCH));
     }
 
     private Picture picture(Sheet sheet, Graph graph, ElkNode root) {
@@ -183,20 +212,26 @@ final class Layout {
     private void taps(Graph.Edge e, List<Point> path, Map<String, Picture.Tap> taps) {
         if (path.isEmpty()) return;
         Point first = path.get(0), last = path.get(path.size() - 1);
-        e.atFrom().ifPresent(d -> tap(d, nodes.get(e.from()), first, false, e.normallyOpen(), taps));
-        e.atTo().ifPresent(d -> tap(d, nodes.get(e.to()), last, true, e.normallyOpen(), taps));
+        e.atFrom().ifPresent(d -> tap(d, e, first, false, taps));
+        e.atTo().ifPresent(d -> tap(d, e, last, true, taps));
     }
 
-    private void tap(Device d, ElkNode at, Point end, boolean arriving, boolean open, Map<String, Picture.Tap> taps) {
-        // Where a wire arrives its mark stands too, and there is no room for a rating.
+    private void tap(Device d, Graph.Edge e, Point end, boolean arriving, Map<String, Picture.Tap> taps) {
+        double x = end.x() + (arriving ? -Sizes.DEVICE : Sizes.DEVICE);
+        taps.putIfAbsent(
+                d.label() + "\n" + end,
+                new Picture.Tap(d, label(d, e, arriving), e.normallyOpen(), arriving, x, end.y()));
+    }
+
+    /** Where a wire arrives its mark stands too, and a rating is not repeated. */
+    private String label(Device d, Graph.Edge e, boolean arriving) {
         String words = arriving ? d.key() : labels.apply(d);
-        String label = at.getIdentifier().endsWith(" " + d.in()) ? words : d.in() + "/" + words;
-        double x = end.x() + (arriving ? -18 : 18);
-        taps.putIfAbsent(d.label() + "\n" + end, new Picture.Tap(d, label, open, arriving, x, end.y()));
+        String node = arriving ? e.to() : e.from();
+        return (node.endsWith(" " + d.in()) ? words : d.in() + "/" + words) + (e.normallyOpen() ? ", drawn open" : "");
     }
 
-    private static Picture.Wire wire(Graph.Edge e, List<Point> path) {
-        Point mark = mark(path, e.atTo().isPresent() ? 60 : 44);
+    private Picture.Wire wire(Graph.Edge e, List<Point> path) {
+        Point mark = mark(path, beforeEnd(e));
         return new Picture.Wire(
                 path,
                 e.standing(),
@@ -217,7 +252,7 @@ final class Layout {
     private static Point mark(List<Point> path, double beforeEnd) {
         if (path.size() < 2) return new Point(0, 0);
         Point end = path.get(path.size() - 1), before = path.get(path.size() - 2);
-        if (end.x() - before.x() >= beforeEnd + 18) return new Point(end.x() - beforeEnd, end.y());
+        if (end.x() - before.x() >= beforeEnd + 12) return new Point(end.x() - beforeEnd, end.y());
         Point middle = end;
         double longest = -1;
         for (int i = 1; i < path.size(); i++) {

@@ -119,7 +119,7 @@ public record Picture(
     /**
      * A device at an end of a wire.
      *
-     * @param label its circuit and, where one is drawn, its rating
+     * @param label its circuit and, where one is drawn, its rating; says where it is drawn normally open
      * @param open drawn normally open
      * @param arriving at the supplied end of its wire
      */

@@ -38,6 +38,7 @@ public final class CorrectionRows {
             "field",
             "reads",
             "should read",
+            "change",
             "why",
             "evidence",
             "finding id",
@@ -133,6 +134,7 @@ public final class CorrectionRows {
                 c.field().word(),
                 c.reads(),
                 c.shouldRead(),
+                change(c),
                 (disputed ? TWO_VALUES : "") + why,
                 Evidence.inWords(
                         findings.stream().flatMap(f -> f.evidence().stream()).toList()),
@@ -140,6 +142,11 @@ public final class CorrectionRows {
                 worst.word(),
                 "",
                 box(c.place()));
+    }
+
+    /** What is to be done, in words: a blank value alone does not say that the entry goes. */
+    private static String change(Correction c) {
+        return c.shouldRead().isEmpty() ? "take out" : c.reads().isEmpty() ? "add" : "change to";
     }
 
     private static List<String> look(Finding f) {
@@ -162,6 +169,7 @@ public final class CorrectionRows {
                 f.circuit().orElse(""),
                 field,
                 f.drawn(),
+                "",
                 "",
                 why,
                 Evidence.inWords(f.evidence()),

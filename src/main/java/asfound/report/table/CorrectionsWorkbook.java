@@ -21,7 +21,7 @@ public final class CorrectionsWorkbook {
 
     /** In characters of the usual size; what is printed fits across a page at a size that can be read. */
     private static final Form CORRECTIONS =
-            new Form(CorrectionRows.COLUMNS, 18, 9, 10, 9, 11, 19, 19, 27, 21, 15, 9, 6, 22);
+            new Form(CorrectionRows.COLUMNS, 17, 9, 10, 9, 11, 18, 18, 10, 25, 20, 15, 9, 6, 22);
 
     private static final Form TO_BE_TOLD = new Form(TellRows.COLUMNS, 16, 9, 42, 24, 22, 22, 30, 6);
 

@@ -4,6 +4,7 @@
   const plates = Array.from(document.querySelectorAll(".plate"));
   if (plates.length === 0) return;
   const choice = document.getElementById("sheet-choice");
+  const key = document.getElementById("picture-key");
   const LEAST = 0.1, MOST = 4;
   let plate = plates[0];
   let scale = 1;
@@ -37,7 +38,7 @@
     choice.value = plate.id.slice("plate-".length);
     scale = 1;
     const whole = fitting();
-    zoom(whole > 0.65 ? whole : 1);
+    zoom(whole > 0.62 ? whole : 1);
     toTheSource();
   }
 
@@ -77,30 +78,30 @@
     if (event.detail.show) show(id);
   });
 
-  // Rings each device that the verdict of the chosen equipment names, and writes beside it what it is.
+  // Marks each device that the verdict of the chosen equipment names, each part of the verdict by a shape of its own, and
+  // says above the picture what the shapes mean and which devices they are.
   function say(piece) {
     for (const old of document.querySelectorAll(".said")) old.remove();
-    const kinds = [["drawn", "drawn point"], ["found", "found point"], ["live", "keeps it live"]]
-      .map(k => ({ name: k[0], words: k[1], devices: (piece.dataset[k[0]] || "").split("\n") }));
+    const kinds = ["drawn", "found", "live"].map(name => ({ name: name, devices: (piece.dataset[name] || "").split("\n").filter(d => d) }));
+    key.hidden = kinds.every(k => k.devices.length === 0);
+    key.querySelector("b").textContent = piece.dataset.name;
+    for (const k of kinds) {
+      const entry = key.querySelector("." + k.name);
+      entry.hidden = k.devices.length === 0;
+      entry.querySelector("output").textContent = k.devices.join(", ");
+    }
     for (const device of document.querySelectorAll(".taps [data-device]")) {
       const fits = kinds.filter(k => k.devices.includes(device.dataset.device));
       if (fits.length === 0) continue;
-      const arriving = device.querySelector(".arriving") !== null;
       const note = make("g", { class: "said", transform: device.getAttribute("transform") });
-      const text = make("text", { x: arriving ? -28 : 28, y: 16, class: arriving ? "arriving" : "" });
-      fits.forEach(function (k, n) {
-        note.append(make("circle", { class: "ring-" + k.name, r: 14 + 4 * n }));
-        text.append(n ? ", " : "", make("tspan", { class: "says-" + k.name }, k.words));
-      });
-      note.append(text);
+      for (const k of fits) note.append(make("use", { href: "#ring-" + k.name }));
       device.closest("svg").append(note);
     }
   }
 
-  function make(name, attributes, text) {
+  function make(name, attributes) {
     const element = document.createElementNS("http://www.w3.org/2000/svg", name);
-    for (const key in attributes) element.setAttribute(key, attributes[key]);
-    if (text) element.textContent = text;
+    for (const attribute in attributes) element.setAttribute(attribute, attributes[attribute]);
     return element;
   }
   choice.addEventListener("change", () => turnTo(choice.value));

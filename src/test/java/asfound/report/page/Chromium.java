@@ -57,7 +57,22 @@ public final class Chromium implements AutoCloseable {
     public void scheme(String scheme) {
         driver.executeCdpCommand(
                 "Emulation.setEmulatedMedia",
-                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+                Map.of(
+                        "features",
+                        List.of(
+                                Map.of("name", "prefers-color-scheme", "value", scheme),
+                                Map.of("name", "forced-colors", "value", "none"))));
+    }
+
+    /** The reader's own colours in place of the page's, as a system set to high contrast has them. */
+    public void forcedColours(String scheme) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of(
+                        "features",
+                        List.of(
+                                Map.of("name", "prefers-color-scheme", "value", scheme),
+                                Map.of("name", "forced-colors", "value", "active"))));
     }
 
     /**
@@ -65,8 +80,8 @@ public final class Chromium implements AutoCloseable {
      * from afar, where the page has not yet laid out what is far from the screen.
      */
     public List<String> seriousBarriers() {
-        driver.executeScript("document.querySelectorAll('.piece, .finding, .sheets > li')"
-                + ".forEach(e => { e.style.contentVisibility = 'visible'; })");
+        driver.executeScript("for (const e of document.querySelectorAll('main *'))"
+                + " if (getComputedStyle(e).contentVisibility === 'auto') e.style.contentVisibility = 'visible'");
         return new AxeBuilder()
                 .analyze(driver).getViolations().stream()
                         .filter(r -> List.of("serious", "critical").contains(r.getImpact()))

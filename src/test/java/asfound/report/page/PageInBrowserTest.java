@@ -1,6 +1,7 @@
 package asfound.report.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import asfound.finding.Finding;
 import asfound.finding.Severity;
@@ -95,9 +96,53 @@ class PageInBrowserTest {
     void the_devices_of_the_chosen_equipments_verdict_are_named_in_the_picture() {
         choose("eq-LP-1A");
 
-        assertThat(browser.driver.findElements(By.cssSelector(".said text")).stream()
-                        .map(t -> t.getDomProperty("textContent")))
-                .containsExactly("drawn point", "found point, keeps it live");
+        assertThat(find("#picture-key").getText().replaceAll("\\s+", " "))
+                .isEqualTo("LP-1A drawn point T-1/1 found point T-1/2 keeps it live T-1/2");
+        assertThat(browser.driver.findElements(By.cssSelector(".said")).stream()
+                        .map(g -> g.findElements(By.tagName("use")).stream()
+                                .map(u -> u.getDomAttribute("href"))
+                                .toList()))
+                .containsExactlyInAnyOrder(List.of("#ring-drawn"), List.of("#ring-found", "#ring-live"));
+    }
+
+    @Test
+    void in_the_readers_own_colours_all_that_is_drawn_is_seen_and_meanings_are_told_by_shape_and_word() {
+        for (String scheme : List.of("light", "dark")) {
+            browser.forcedColours(scheme);
+            choose("eq-LP-1A");
+            assertThat(browser.driver.executeScript("""
+                    const colour = (selector, name) => getComputedStyle(document.querySelector(selector))[name];
+                    const paper = getComputedStyle(document.body).backgroundColor;
+                    const wrong = [];
+                    for (const [selector, name] of [['.wire.found path', 'stroke'], ['.wire.contradicted path', 'stroke'],
+                        ['.wire.confirmed path', 'stroke'], ['.picture .box', 'stroke'], ['.picture .bus', 'stroke'],
+                        ['.picture .name', 'fill'], ['.picture .detail', 'fill'], ['.ring.drawn', 'stroke'],
+                        ['.wire.found text', 'fill'], ['.signal', 'borderTopColor'], ['.bar .part', 'fill'],
+                        ['symbol .fill', 'fill'], ['.says-drawn', 'borderLeftColor']])
+                      if (colour(selector, name) === paper) wrong.push(selector);
+                    for (const selector of ['.picture .box', '.wire .core', '.bar .whole'])
+                      if (colour(selector, selector === '.wire .core' ? 'stroke' : 'fill') !== paper
+                          && !colour(selector, 'fill').startsWith('rgba(0, 0, 0, 0')) wrong.push(selector + ' is filled');
+                    return wrong;""")).as(scheme).isEqualTo(List.of());
+            assertThat(dashes(".wire.contradicted > path"))
+                    .isNotEqualTo(dashes(".wire.found > path"))
+                    .isNotEqualTo("none");
+            assertThat(borderStyle(".says-drawn")).isEqualTo("dashed");
+            assertThat(borderStyle(".says-found")).isEqualTo("solid");
+            for (WebElement signal : browser.driver.findElements(By.cssSelector("#finding-list .signal")))
+                assertThat(signal.getDomProperty("textContent")).isIn("danger", "warning", "caution", "notice");
+            find("#sheet-close").click();
+        }
+    }
+
+    private static Object dashes(String selector) {
+        return browser.driver.executeScript(
+                "return getComputedStyle(document.querySelector(arguments[0])).strokeDasharray", selector);
+    }
+
+    private static Object borderStyle(String selector) {
+        return browser.driver.executeScript(
+                "return getComputedStyle(document.querySelector(arguments[0])).borderLeftStyle", selector);
     }
 
     @Test
@@ -163,7 +208,8 @@ class PageInBrowserTest {
                 .as("the whole picture fits")
                 .isLessThanOrEqualTo(window.getRect().getWidth());
         find("#zoom-full").click();
-        assertThat(pictureWidth()).isEqualTo(number("return document.querySelector('.picture').viewBox.baseVal.width"));
+        assertThat(pictureWidth())
+                .isCloseTo(number("return document.querySelector('.picture').viewBox.baseVal.width"), within(0.1));
     }
 
     @Test
@@ -290,12 +336,18 @@ class PageInBrowserTest {
 
     @Test
     void an_accessibility_checker_finds_nothing_serious() {
-        checked("light", 1440);
-        checked("dark", 390);
+        for (int width : new int[] {1440, 390})
+            for (String scheme : List.of("light", "dark")) {
+                browser.scheme(scheme);
+                checked(scheme, width);
+            }
+        browser.forcedColours("dark");
+        checked("the reader's own colours, dark", 1440);
+        browser.forcedColours("light");
+        checked("the reader's own colours, light", 390);
     }
 
     private static void checked(String scheme, int width) {
-        browser.scheme(scheme);
         browser.size(width, 900);
         assertThat(browser.seriousBarriers()).as("%s at %d", scheme, width).isEmpty();
         browser.driver.executeScript("document.querySelectorAll('details').forEach(d => d.open = true)");

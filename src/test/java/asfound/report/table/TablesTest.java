@@ -105,6 +105,16 @@ class TablesTest {
     }
 
     @Test
+    void a_blank_value_says_in_words_that_the_entry_is_to_be_taken_out() throws IOException {
+        MadeAudit yard = new MadeAudit("Osprey Yard");
+        yard.findings.add(differs("3", Correction.Field.RATING, "30", "Seen."));
+        yard.findings.add(differs("5", Correction.Field.DESCRIPTION, "", "Seen."));
+        assertThat(corrections(yard.build()))
+                .extracting(r -> r.get("field") + " " + r.get("change") + " " + r.get("should read"))
+                .containsExactly("description take out ", "rating change to 30");
+    }
+
+    @Test
     void an_accepted_finding_changes_nothing() throws IOException {
         MadeAudit yard = new MadeAudit("Osprey Yard");
         Finding finding = differs("3", Correction.Field.RATING, "30", "Seen.");
