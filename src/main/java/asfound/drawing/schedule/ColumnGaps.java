@@ -19,16 +19,32 @@ final class ColumnGaps {
     private static final double WINDOW = 24;
 
     private static final int ROWS = 3;
+    /** So many texts that begin one below the other, each after a wide blank, show where a column begins. */
+    private static final int ROWS_THAT_BEGIN = 6;
+
+    private static final double BLANK = 1.1;
     private static final int ROWS_OF_FIGURES = 4;
+    private static final Pattern POSITIONS = Pattern.compile("\\d+(?:[-,/&]\\d+)*");
     private static final Pattern FIGURE = Pattern.compile("\\d[\\d.,]*");
 
     private final List<List<Word>> lines;
     private final double widerThan;
+    private final List<Stripe> stripes = new ArrayList<>();
+
+    /** A gap that was found to part two columns. */
+    private record Stripe(double left, double right, double y) {}
 
     /** @param lines from top to bottom, each from left to right */
     ColumnGaps(List<List<Word>> lines) {
         this.lines = lines;
         widerThan = WIDER * usualSpace(lines);
+        for (int l = 0; l < lines.size(); l++)
+            for (int i = 1; i < lines.get(l).size(); i++) {
+                Word a = lines.get(l).get(i - 1), b = lines.get(l).get(i);
+                double gap = b.left() - a.right();
+                if (gap > 0.1 * a.size() && gap < BLANK * a.size() && isColumn(l, a, b))
+                    stripes.add(new Stripe(a.right(), b.left(), a.centreY()));
+            }
     }
 
     private static double usualSpace(List<List<Word>> lines) {
@@ -44,16 +60,24 @@ final class ColumnGaps {
         return Math.max(0.2, gaps.get(gaps.size() / 3));
     }
 
-    /** Whether a column ends between two neighbours on a line. */
-    boolean parts(int line, Word a, Word b) {
-        double size = Math.min(a.size(), b.size());
-        boolean wide = b.left() - a.right() > widerThan * size;
-        if (!wide && !isFigure(a)) return false;
+    /** Whether a column ends between two neighbours on a line: here, or at the same place in a row near by. */
+    boolean parts(Word a, Word b) {
+        double slack = 0.1 * Math.min(a.size(), b.size());
+        return stripes.stream()
+                .anyMatch(s -> Math.abs(s.y() - a.centreY()) < WINDOW * a.size()
+                        && Math.abs(s.left() - a.right()) < slack
+                        && Math.abs(s.right() - b.left()) < slack);
+    }
+
+    private boolean isColumn(int line, Word a, Word b) {
         Patience.check();
+        boolean wide = b.left() - a.right() > widerThan * Math.min(a.size(), b.size());
         Tally tally = new Tally(a, b);
         for (int i = line - 1; i >= 0 && near(lines.get(i), a); i--) tally.add(lines.get(i));
         for (int i = line + 1; i < lines.size() && near(lines.get(i), a); i++) tally.add(lines.get(i));
-        return wide ? tally.isColumn() : tally.isColumnOfFigures();
+        return POSITIONS.matcher(a.text()).matches() && tally.isBeginningOfColumn()
+                || wide && tally.isColumn()
+                || !wide && isFigure(a) && tally.isColumnOfFigures();
     }
 
     private static boolean isFigure(Word w) {
@@ -66,38 +90,54 @@ final class ColumnGaps {
 
     /** How the lines around lie to a gap. */
     private static final class Tally {
+        private final double start;
         private final double left;
         private final double right;
         private final double slack;
+        private final double blank;
         private int endThere;
         private int beginThere;
+        private int beginAfterBlank;
         private int across;
         private int figures;
         private double shortest;
         private double longest;
 
         Tally(Word a, Word b) {
+            start = a.left();
             left = a.right();
             right = b.left();
             slack = 0.1 * Math.min(a.size(), b.size());
+            blank = BLANK * b.size();
             shortest = longest = a.right() - a.left();
         }
 
         void add(List<Word> line) {
-            boolean ends = false, begins = false, over = false;
-            for (Word w : line) {
+            boolean ends = false, begins = false, over = false, after = false;
+            for (int i = 0; i < line.size(); i++) {
+                Word w = line.get(i);
                 if (Math.abs(w.right() - left) < slack) {
                     ends = true;
                     if (isFigure(w)) figure(w);
                 }
-                begins |= Math.abs(w.left() - right) < slack;
+                if (Math.abs(w.left() - right) < slack) {
+                    begins = true;
+                    after = i > 0 && w.left() - line.get(i - 1).right() > blank;
+                }
                 over |= w.left() < right - slack && w.right() > left + slack;
             }
             if (over) across++;
             else {
                 if (ends) endThere++;
                 if (begins) beginThere++;
+                if (after && line.stream().anyMatch(this::isLikeFirst)) beginAfterBlank++;
             }
+        }
+
+        /** Positions stand under the one that ends at the gap. */
+        private boolean isLikeFirst(Word w) {
+            return (Math.abs(w.left() - start) < slack || Math.abs(w.right() - left) < slack)
+                    && POSITIONS.matcher(w.text()).matches();
         }
 
         private void figure(Word w) {
@@ -118,6 +158,11 @@ final class ColumnGaps {
         /** Texts begin and figures end at the gap in several rows, and hardly a line runs across it. */
         boolean isColumn() {
             return endThere >= ROWS && beginThere >= ROWS && across * 4 <= Math.max(endThere, beginThere);
+        }
+
+        /** In most rows a text begins here after a blank. */
+        boolean isBeginningOfColumn() {
+            return beginAfterBlank >= ROWS_THAT_BEGIN && across * 4 <= beginAfterBlank;
         }
     }
 }

@@ -19,20 +19,26 @@ final class ForeignTables {
             "\\b(?:PANEL|PANELBOARD|PNL|BOARD|SWITCHBOARD|LOAD\\s?CENT(?:ER|RE)|CIRCUIT|DISTRIBUTION)\\b",
             Pattern.CASE_INSENSITIVE);
     /** Lines between a title and the headings below it. */
-    private static final double REACH = 4;
+    private static final double REACH = 5;
+
+    private static final double BESIDE = 30;
 
     private ForeignTables() {}
 
-    /** The title that says that a table is a list of something else. */
+    /** The title that says that a table is a list of something else; a panel's title between them says that it is not. */
     static Optional<Phrase> title(List<Phrase> phrases, Box table) {
-        Optional<Phrase> nearest = phrases.stream()
-                .filter(p -> p.box().bottom() <= table.y() + 0.5 * p.size())
+        List<Phrase> above = phrases.stream()
+                .filter(p -> p.centreY() < table.y() + p.size())
                 .filter(p -> table.y() - p.box().bottom() < REACH * p.size())
-                .filter(p -> p.right() > table.x() - 2 * p.size() && p.left() < table.right())
-                .filter(p -> p.text().length() > 3)
-                .max(Comparator.comparingDouble((Phrase p) -> p.box().bottom()).thenComparingDouble(p -> -p.left()));
-        return nearest.filter(p -> TITLE.matcher(p.text()).matches()
-                && !PANEL.matcher(p.text()).find()
-                && Titles.nameIn(p.text()).isEmpty());
+                .filter(p -> p.right() > table.x() - BESIDE * p.size() && p.left() < table.right())
+                .sorted(Comparator.comparingDouble((Phrase p) -> -p.box().bottom())
+                        .thenComparingDouble(Phrase::left))
+                .toList();
+        for (Phrase p : above) {
+            if (PANEL.matcher(p.text()).find()) return Optional.empty();
+            if (TITLE.matcher(p.text()).matches()) return Optional.of(p);
+            if (Titles.nameIn(p.text()).isPresent()) return Optional.empty();
+        }
+        return Optional.empty();
     }
 }

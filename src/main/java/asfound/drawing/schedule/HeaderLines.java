@@ -8,13 +8,13 @@ final class HeaderLines {
 
     private HeaderLines() {}
 
-    /** It gives a value of the panel behind its label, or the panel's voltage with its phases or wires. */
+    /** It names the panel, gives a value of it behind its label, or the panel's voltage with its phases or wires. */
     static boolean saysOfPanel(Phrase p) {
         if (p.words().size() < 2) return false;
         boolean supply = Values.voltageOf(p.text()).isPresent()
                 && (Values.phases(p.text(), false).isPresent()
                         || Values.wires(p.text(), false).isPresent());
-        return supply || labelled(HeaderWords.of(p));
+        return supply || Titles.nameIn(p.text()).isPresent() || labelled(HeaderWords.of(p));
     }
 
     private static boolean labelled(List<String> words) {

@@ -4,6 +4,7 @@ import asfound.drawing.page.Sheet;
 import asfound.model.Box;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -19,6 +20,9 @@ final class Headers {
         LEFT,
         RIGHT
     }
+
+    private static final double GOES_ON = 12;
+    private static final double BAR = 16;
 
     private final Sheet sheet;
     private final List<Phrase> phrases;
@@ -98,11 +102,32 @@ final class Headers {
     }
 
     private LabelReader.Labelled region(Box area) {
-        return LabelReader.read(
-                sheet,
-                phrases.stream()
-                        .filter(p -> area.contains(p.centreX(), p.centreY()))
-                        .toList());
+        List<Phrase> own = new ArrayList<>();
+        List<Phrase> beyond = new ArrayList<>();
+        for (Phrase p : phrases)
+            if (area.contains(p.centreX(), p.centreY())) own.add(p);
+            else if (p.centreY() > area.y() && p.centreY() < area.bottom() && p.centreX() >= area.right())
+                beyond.add(p);
+        beyond.sort(Comparator.comparingDouble(Phrase::left).thenComparingDouble(Phrase::centreY));
+        for (Phrase p : beyond) if (goesOn(own, p)) own.add(p);
+        own.sort(Phrase.ORDER);
+        return LabelReader.read(sheet, own);
+    }
+
+    /** A header wider than its directory: the line goes on without a rule of the sheet or a wide blank between. */
+    private boolean goesOn(List<Phrase> own, Phrase p) {
+        for (Box t : tables) if (p.left() < t.right() && p.right() > t.x()) return false;
+        return own.stream()
+                .anyMatch(o -> Math.abs(o.centreY() - p.centreY()) < 0.4 * p.size()
+                        && o.right() <= p.left()
+                        && p.left() - o.right() < GOES_ON * p.size()
+                        && !isBarred(o, p));
+    }
+
+    /** A rule of the sheet stands between them: longer than the cells of a header are high. */
+    private boolean isBarred(Phrase a, Phrase b) {
+        return sheet.down().between(a.right(), b.left()).stream()
+                .anyMatch(r -> r.passes(a.centreY()) && r.length() > BAR * a.size());
     }
 
     private Box area(int t, Where where) {

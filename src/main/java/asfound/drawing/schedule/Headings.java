@@ -16,6 +16,9 @@ final class Headings {
     private static final Pattern KVA = Pattern.compile("\\bkv-?a\\b");
     private static final Pattern VA = Pattern.compile("\\bv-?a\\b");
     private static final Pattern MARKS = Pattern.compile("[^\\p{L}\\p{N}#&%]+");
+    /** Which side of the panel a column in the middle serves is told by its place. */
+    private static final Pattern SIDE = Pattern.compile("(?<=\\S )(?:left|right)(?: side)?\\s*$");
+
     private static final Pattern NUMBER = Pattern.compile("(?<=[a-z])#|#(?=[a-z])");
     private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final int LONGEST = 60;
@@ -115,6 +118,9 @@ final class Headings {
                 "panel|panelboard|panel name|pnl|board|panel designation|panel id|db|distribution board|panel no|switchboard");
         put(
                 Role.OTHER,
+                "hp|horsepower|motor hp|fla|mca|mocp|rla|lamp|lamps|lumens|manufacturer|model|catalog no|df|divf");
+        put(
+                Role.OTHER,
                 "type|curve|notes|note|remarks|code|rcd|rcd ma|rcbo|ka|aic|af|frame|frame a|frame size|room|room no|comments");
         put(
                 Role.OTHER,
@@ -144,7 +150,7 @@ final class Headings {
         t = PHASE.matcher(t).replaceAll("ph $1");
         t = KVA.matcher(t).replaceAll("kva");
         t = VA.matcher(t).replaceAll("va");
-        t = MARKS.matcher(t).replaceAll(" ");
+        t = SIDE.matcher(MARKS.matcher(t).replaceAll(" ")).replaceAll("");
         t = NUMBER.matcher(t).replaceAll(" # ");
         return SPACES.matcher(t).replaceAll(" ").strip();
     }
@@ -206,7 +212,9 @@ final class Headings {
                 any(words, "panel", "panelboard", "pnl", "board", "db", "switchboard", "loadcentre", "loadcenter");
         boolean named = any(words, "id", "name", "ref", "reference", "designation", "tag", "mark", "code");
         boolean described = any(words, "description", "served", "serves", "serving", "designation", "service", "name");
-        if (panel && words.size() <= 3 && (number || named) && !circuit) out.put(Role.PANEL, 0.9);
+        boolean ofPhase = any(words, "l1", "l2", "l3", "red", "yellow", "blue") && words.size() == 2;
+        if (ofPhase && circuit && !number) out.put(Role.DESCRIPTION, 0.8);
+        else if (panel && words.size() <= 3 && (number || named) && !circuit) out.put(Role.PANEL, 0.9);
         else if (described) out.put(Role.DESCRIPTION, 0.9);
         else if (circuit && number && !breaker) out.put(Role.POSITION, 0.8);
         else if (any(words, "wire", "cable", "conductor", "conduit", "csa", "awg", "mm2", "cond", "cpc"))

@@ -57,7 +57,7 @@ record Phrase(List<Word> words, String text, Box box) {
         List<List<Word>> lines = lines(words);
         double gap = gap(lines);
         ColumnGaps columns = new ColumnGaps(lines);
-        for (int i = 0; i < lines.size(); i++) join(lines, i, sheet.down(), gap, columns, out);
+        for (List<Word> line : lines) join(line, sheet.down(), gap, columns, out);
         out.sort(ORDER);
         return out;
     }
@@ -102,12 +102,11 @@ record Phrase(List<Word> words, String text, Box box) {
         return lines;
     }
 
-    private static void join(
-            List<List<Word>> lines, int line, Rules down, double gap, ColumnGaps columns, List<Phrase> out) {
+    private static void join(List<Word> line, Rules down, double gap, ColumnGaps columns, List<Phrase> out) {
         List<Word> open = new ArrayList<>();
-        for (Word w : lines.get(line)) {
+        for (Word w : line) {
             Word last = open.isEmpty() ? null : open.get(open.size() - 1);
-            if (last != null && (!follows(last, w, down, gap) || columns.parts(line, last, w))) {
+            if (last != null && (!follows(last, w, down, gap) || columns.parts(last, w))) {
                 out.add(Phrase.of(open));
                 open = new ArrayList<>();
             }

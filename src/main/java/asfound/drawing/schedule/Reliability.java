@@ -112,6 +112,14 @@ final class Reliability {
             int a = highest(first), b = highest(spines.get(1));
             if (Math.abs(a - b) > 1) say(whole, 0.1, "One side ends at position " + a + " and the other at " + b + ".");
         }
+        if (AcrossWays.isAcross(table))
+            for (int way : AcrossWays.written(circuits.drafts())) {
+                unread.add(3 * way - 2);
+                say(
+                        whole,
+                        0.05,
+                        "Way " + way + " has one entry for its three phases; it may be a device of three poles.");
+            }
         Set<Integer> once = new TreeSet<>(), twice = new TreeSet<>();
         for (Draft d : circuits.drafts()) for (int p : d.positions()) if (!once.add(p)) twice.add(p);
         for (int p : twice) say(whole, 0.02, "Position " + p + " belongs to two entries.");
@@ -130,6 +138,12 @@ final class Reliability {
             if (!rated) confidence -= 0.15;
             if (!side.spine().headed()) confidence -= 0.1;
             for (Column c : side.columns()) {
+                if (isSecond(side, c))
+                    say(
+                            whole,
+                            0.3,
+                            "A second column of the kind was not read: '" + c.heading() + "', with '" + firstText(c)
+                                    + "'.");
                 if (isUnread(side, c))
                     say(
                             whole,
@@ -151,6 +165,16 @@ final class Reliability {
 
     private static String firstText(Column c) {
         return c.texts().stream().filter(t -> !Texts.saysNothing(t)).findFirst().orElse("");
+    }
+
+    /** Another column of the side was read as what this one holds as well: descriptions or loads would be lost. */
+    private static boolean isSecond(Side side, Column c) {
+        if (c.isBlank() || side.roles().containsValue(c)) return false;
+        return Headings.weigh(c.heading()).entrySet().stream()
+                .anyMatch(e -> e.getValue() >= 0.8
+                        && (e.getKey() == Role.DESCRIPTION || e.getKey().isPhaseLoad())
+                        && side.roles().containsKey(e.getKey())
+                        && c.weight(e.getKey()) >= 1.2);
     }
 
     /** Its heading clearly says what it holds, and nothing on this side was read as that. */

@@ -52,9 +52,20 @@ final class SharedLoads {
 
     /** Each side has its own three: A B C on the left, and A B C or C B A on the right. */
     private static boolean isMirrored(List<Column> columns) {
+        List<Role> first = columns.stream().limit(2).map(SharedLoads::phaseOf).toList();
+        if (first.get(0) != null && first.get(0) == first.get(1)) return false;
         long headed = columns.stream()
                 .filter(c -> Headings.weigh(c.heading()).keySet().stream().anyMatch(Role::isPhaseLoad))
                 .count();
         return headed > columns.size() / 2 + 1;
+    }
+
+    /** The phase that a column's heading names; null where it names none. */
+    private static Role phaseOf(Column c) {
+        return Headings.weigh(c.heading()).entrySet().stream()
+                .filter(e -> e.getKey().isPhaseLoad() && e.getValue() >= 0.8)
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(null);
     }
 }

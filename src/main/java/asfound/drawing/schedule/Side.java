@@ -55,7 +55,21 @@ record Side(Spine spine, List<Column> columns, Map<Role, Column> roles, double q
             roles.put(claim.role(), claim.column());
             quality += WORTH.getOrDefault(claim.role(), 0.0) * Math.min(1.6, claim.weight());
         }
+        thirdPhase(columns, roles);
         return new Side(spine, List.copyOf(columns), roles, quality - doubles(columns, roles));
+    }
+
+    /** Between the load of phase B and a total stands that of phase C, whatever is left of its heading. */
+    private static void thirdPhase(List<Column> columns, Map<Role, Column> roles) {
+        Column a = roles.get(Role.LOAD_A), b = roles.get(Role.LOAD_B), c = roles.get(Role.LOAD);
+        if (a == null || b == null || c == null || roles.containsKey(Role.LOAD_C)) return;
+        int at = columns.indexOf(b);
+        boolean inOrder = columns.indexOf(a) == at - 1 && columns.indexOf(c) == at + 1 && at + 2 < columns.size();
+        if (!inOrder) return;
+        Column total = columns.get(at + 2);
+        if (roles.containsValue(total) || total.weight(Role.LOAD) < Column.ENOUGH) return;
+        roles.put(Role.LOAD_C, c);
+        roles.put(Role.LOAD, total);
     }
 
     private static boolean excluded(Role role, Map<Role, Column> roles) {

@@ -86,6 +86,8 @@ final class SpineFinder {
         double gap = here.y() - before.y(), pitch = pitch(column, i);
         if (isHeadedBetween(before.phrase(), here.phrase())) return true;
         if (here.text().order() > before.text().order()) return gap > 9 * pitch;
+        boolean anew = here.text().order() <= 2 && before.text().order() >= 6;
+        if (anew && gap > 1.8 * pitch) return true;
         // without a gap the numbers go on in another order: odd ones first, then even ones, or the next panel of a list
         return gap > 6 * pitch || isParted(before.phrase(), here.phrase());
     }

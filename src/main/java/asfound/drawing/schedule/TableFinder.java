@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Finds the directories on a sheet: spines in bands of rows, their columns, and which sides make one panel. */
@@ -137,7 +138,10 @@ final class TableFinder {
     }
 
     private void add(List<Side> panel, Grid grid) {
-        List<Side> shared = panel.size() == 2 ? SharedLoads.split(panel.get(0), panel.get(1)) : panel;
+        Optional<List<Side>> across = panel.size() == 1 ? AcrossWays.of(panel.get(0)) : Optional.empty();
+        List<Side> shared = across.isPresent()
+                ? across.get()
+                : panel.size() == 2 ? SharedLoads.split(panel.get(0), panel.get(1)) : panel;
         tables.add(table(shared, grid));
     }
 

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 final class Titles {
 
     private static final String KIND =
-            "(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?BOARD|CONSUMER\\s+UNIT|BOARD)";
+            "(?:(?:EMERGENCY|NORMAL|CRITICAL|LIFE\\s+SAFETY|ESSENTIAL|STANDBY|ELECTRICAL|RECEPTACLE|MECHANICAL|EQUIPMENT|MAIN|BRANCH|SUB|EXISTING|NEW|\\(E\\)|\\(N\\))[\\s-]+)?(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?BOARD|CONSUMER\\s+UNIT|BOARD)";
     private static final String SHEET =
             "(?:SCHEDULE|DIRECTORY|CIRCUIT\\s+DIRECTORY|CIRCUIT\\s+SCHEDULE|CIRCUIT\\s+CHART)";
     private static final String NAME = "[\"'“]?([A-Z0-9][A-Z0-9./_#&-]*(?:\\s[A-Z0-9./_#-]*\\d[A-Z0-9./_#-]*)?)[\"'”]?";
@@ -16,6 +16,7 @@ final class Titles {
             "^(?:" + SHEET + "\\s+(?:OF|FOR)?\\s*[-–:]?\\s*)?" + KIND + "(?:\\s+(?:" + SHEET
                     + "|NAME|NO\\.?|DESIGNATION))?(?:\\s+|\\s*[-–—:]+\\s*|(?=[\"'“]))" + NAME + "(?=$|[\\s,;:(\\[-])",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern KIND_FIRST = Pattern.compile(KIND + "\\s", Pattern.CASE_INSENSITIVE);
     private static final Pattern BEFORE =
             Pattern.compile("^" + NAME + "\\s*[-–—:]*\\s*" + KIND + "?\\s*" + SHEET + "\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern NAMED =
@@ -30,6 +31,17 @@ final class Titles {
     /** The name that a phrase gives; empty where it gives none. */
     static Optional<String> nameIn(String text) {
         String t = text.strip();
+        Optional<String> whole = nameOf(t);
+        int dash = whole.isPresent()
+                ? -1
+                : Math.max(t.lastIndexOf(" - "), Math.max(t.lastIndexOf(" – "), t.lastIndexOf(" — ")));
+        // behind the building's name: 'ST. ORAN HOSPITAL - PANELBOARD R2D'
+        return dash < 0 || !KIND_FIRST.matcher(t.substring(dash + 3)).lookingAt()
+                ? whole
+                : nameOf(t.substring(dash + 3).strip());
+    }
+
+    private static Optional<String> nameOf(String t) {
         for (Pattern p : new Pattern[] {AFTER, BEFORE, NAMED, NAME_OF_KIND}) {
             Matcher m = p.matcher(t);
             if (!m.find()) continue;
@@ -38,7 +50,8 @@ final class Titles {
                     || name.length() <= 6 && name.equals(name.toUpperCase(java.util.Locale.ROOT));
             if (telling
                     && Values.isName(name)
-                    && !name.matches("(?i)panel|panelboard|board|branch|circuit|electrical|lighting|power|main|the"))
+                    && !name.matches(
+                            "(?i)panel|panelboard|board|branch|circuit|electrical|lighting|power|main|the|motor|fan|pump|door|cable|fixture|load|relay|device|feeder|keyed|note|notes|id|no|name|ref|tag|mark|number|schedule|directory|data"))
                 return Optional.of(name);
         }
         return Optional.empty();

@@ -24,7 +24,8 @@ final class Values {
             "(\\d+(?:\\.\\d+)?)\\s*(?:KA(?:IC)?\\b|K\\.?A\\.?I\\.?C|K\\s*AIC|K\\b)|(\\d{1,3},?000)\\s*(?:A\\.?I\\.?C|AMPS? ?(?:SYM|RMS|INT)|A\\b ?(?:SYM|RMS|INT))",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BUS = Pattern.compile(
-            "(\\d{2,4})\\s*(?:A|AMPS?|AMPERES?)?\\s*-?\\s*(?:COPPER |CU |AL |MAIN )?(?:BUS(?:SING|ED|BARS?)?)\\b",
+            "(\\d{2,4})\\s*(?:A|AMPS?|AMPERES?)?\\s*-?\\s*(?:COPPER |CU |AL |MAIN )?(?:BUS(?:SING|ED|BARS?)?)\\b"
+                    + "|\\bBUS(?:SING|BARS?)?(?:\\s+(?:RATING|RATED|SIZE))?\\s*[-:=@(]?\\s*(\\d{2,4})\\s*A(?:MPS?)?\\b",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern LUGS = Pattern.compile(
             "\\bM\\.?L\\.?O\\b\\.?|\\bMAIN\\s+LUGS?(?:\\s+ONLY)?|\\bLUGS?\\s+ONLY|\\bLUGS\\b",
@@ -38,7 +39,7 @@ final class Values {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern MAIN_A = Pattern.compile(
             "(\\d{2,4})\\s*-?\\s*(?:A|AT|AMPS?|AMPERES?)?\\s*[-,/]?\\s*(?:\\d\\s*-?\\s*P(?:OLES?)?\\s*[-,/]?\\s*)?(?:M\\.?C\\.?C?\\.?B\\b|MAIN\\s+(?:CIRCUIT\\s+)?(?:BREAKER|BKR|BRKR|CB)\\b|MAIN\\b(?!\\s*(?:LUG|BUS)))"
-                    + "|\\b(?:M\\.?C\\.?B|MAIN\\s+(?:CIRCUIT\\s+)?(?:BREAKER|BKR|BRKR|CB))\\s*[-:,(@]?\\s*(\\d{2,4})\\s*(?:A|AT|AMPS?)?\\b",
+                    + "|\\b(?:M\\.?C\\.?B|MAIN\\s+(?:CIRCUIT\\s+)?(?:BREAKER|BKR|BRKR|CB|SWITCH|ISOLATOR)|INCOMER)\\s*[-:,(@]?\\s*(\\d{2,4})\\s*(?:A|AT|AMPS?)?\\b",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern AMPS = Pattern.compile(
             "(?<![\\d.A-Z/-])(\\d{2,4})(?![\\d.]|\\s*(?:V|Y|/\\d{2}|KA|K\\b|P\\b|W\\b|MM|AF))\\s*(?:A(?:T|MPS?|MPERES?)?\\b)?",
@@ -46,7 +47,7 @@ final class Values {
     private static final Pattern NOTHING = Pattern.compile("(?i)[-–—_./\\s]*|n/?a|none|tbd|\\?+");
 
     private static final Pattern SENTENCE_END = Pattern.compile(
-            "(?<=\\d[A-Z]?)\\.(?=\\s)|\\.$|[.,;]\\s+(?=\\d{3}\\s?[YV/]|\\d+\\s?(?:A|AMP|AMPS|V|PH|PHASE|W|WIRE|KA|KAIC)\\b)",
+            "(?<=\\d[A-Z]?)\\.(?=\\s)|\\.$|(?:[.,;]|\\s[-–—])\\s+(?=\\d{3}\\s?[YV/]|\\d+\\s?(?:A|AMP|AMPS|V|PH|PHASE|W|WIRE|KA|KAIC)\\b)",
             Pattern.CASE_INSENSITIVE);
 
     private Values() {}
@@ -101,6 +102,7 @@ final class Values {
         return text.strip()
                 .replaceFirst("(?i)^(?:panel(?:board)?|pnl\\.?|distribution board)\\s+(?=\\S)", "")
                 .replaceAll("(?i)\\s*\\(?\\s*\\b(?:continued|cont'?d|cont\\.?)\\b\\s*\\.?\\)?$", "")
+                .replaceAll("(?<=\\d\\S{0,6})\\s+[-–—]\\s+.*$", "")
                 .replaceAll("^[\"'“”‘’(\\[]+|[\"'“”‘’)\\],;:]+$", "")
                 .strip();
     }
@@ -162,7 +164,7 @@ final class Values {
 
     static Optional<Integer> busOf(String text) {
         Matcher m = BUS.matcher(text);
-        return m.find() ? Optional.of(Integer.valueOf(m.group(1))) : Optional.empty();
+        return m.find() ? Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2))) : Optional.empty();
     }
 
     static Optional<Integer> mainOf(String text) {

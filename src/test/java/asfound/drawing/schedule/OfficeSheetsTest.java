@@ -306,6 +306,126 @@ class OfficeSheetsTest {
                 .contains("The column 'Trip' was not read: its entries are not of the kind, as 'see E2'.");
     }
 
+    @Test
+    void a_position_a_letters_width_from_its_load_stays_a_position() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL GH");
+            double[] at = {40, 66, 200};
+            s.line(60, at, "Ckt", "Serves", "Breaker");
+            String[] positions = {"1", "2", "3", "4-6", "5", "7", "8", "10-12", "9", "11"};
+            for (int i = 0; i < positions.length; i++)
+                s.line(
+                        74 + 12 * i,
+                        at,
+                        positions[i],
+                        "Oven " + (char) ('A' + i),
+                        positions[i].contains("-") ? "30A/2P" : "20A/1P");
+            assertThat(only(read(s)).circuits().stream()
+                            .filter(c -> c.poles() == 2)
+                            .map(c -> c.positions() + " " + c.description().or("")))
+                    .containsExactly("[4, 6] Oven D", "[10, 12] Oven H");
+        }
+    }
+
+    @Test
+    void on_a_board_with_its_phases_side_by_side_each_phase_of_a_way_is_a_circuit() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "DISTRIBUTION BOARD: DB-OLD");
+            double[] at = {40, 80, 180, 230, 330, 380, 480};
+            s.line(60, at, "Way", "L1 circuit", "MCB", "L2 circuit", "MCB", "L3 circuit", "MCB");
+            s.line(74, at, "1", "Lights hall", "B6", "Sockets", "B16", "Fire alarm", "B10");
+            s.line(88, at, "2", "Lights yard", "B10", "Heater", "B20", "Spare", "B6");
+            s.line(102, at, "3", "", "", "Lift motor", "C32", "", "");
+            s.line(116, at, "4", "Lights roof", "B6", "Cooker", "B32", "Pump", "B16");
+            Directory d = only(read(s));
+            assertThat(d.circuits().stream()
+                            .filter(c -> c.ratingA().isStated())
+                            .map(c -> c.label() + " " + c.position() + " "
+                                    + c.description().or("")))
+                    .containsExactly(
+                            "1L1 1 Lights hall",
+                            "1L2 2 Sockets",
+                            "1L3 3 Fire alarm",
+                            "2L1 4 Lights yard",
+                            "2L2 5 Heater",
+                            "2L3 6 Spare",
+                            "3L2 8 Lift motor",
+                            "4L1 10 Lights roof",
+                            "4L2 11 Cooker",
+                            "4L3 12 Pump");
+            assertThat(d.problems().stream().map(Problem::message))
+                    .contains("Way 3 has one entry for its three phases; it may be a device of three poles.");
+        }
+    }
+
+    @Test
+    void panels_in_two_rows_of_two_keep_their_own_positions() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            for (int k = 0; k < 4; k++) {
+                double x = 30 + 290 * (k % 2), y = 40 + 130 * (k / 2);
+                s.text(x, y, "PANEL K" + k + "   FED FROM: MDP");
+                double[] at = {x, x + 22, x + 100, x + 140, x + 162, x + 240};
+                s.line(y + 14, at, "#", "LOAD", "CB", "#", "LOAD", "CB");
+                for (int r = 0; r < 5; r++)
+                    s.line(
+                            y + 28 + 12 * r,
+                            at,
+                            "" + (2 * r + 1),
+                            "Lights " + k + r,
+                            "20/1",
+                            "" + (2 * r + 2),
+                            "Oven " + k + r,
+                            "30/1");
+            }
+            ScheduleReading read = read(s);
+            assertThat(read.directories().stream().map(Directory::panel)).containsExactly("K0", "K1", "K2", "K3");
+            assertThat(read.directories()).allMatch(d -> d.circuits().size() == 10);
+            assertThat(read.directories().get(2).circuits().get(0).description().or(""))
+                    .isEqualTo("Lights 20");
+        }
+    }
+
+    @Test
+    void a_header_wider_than_its_directory_is_read_to_its_end() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {40, 110, 180, 250, 320, 390, 460, 530};
+            s.line(40, at, "PANEL", "LOCATION", "FED FROM", "VOLTAGE", "PHASE", "WIRE", "BUS", "MAIN");
+            s.line(50, at, "LH-3", "Hub 3", "DP-H", "480Y/277V", "3", "4", "125A", "110A CB");
+            twoSided(s, 80);
+            Directory d = only(read(s));
+            assertThat(d.panel()).isEqualTo("LH-3");
+            assertThat(d.header().busA().value()).contains(125);
+            assertThat(d.header().mainA().value()).contains(110);
+        }
+    }
+
+    @Test
+    void the_third_phase_stands_between_the_second_and_the_total() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL EDP");
+            double[] at = {40, 80, 180, 240, 290, 340, 390};
+            s.line(60, at, "No.", "Load", "Breaker", "kVA A", "kVA B", "kVA", "kVA total");
+            s.line(74, at, "1,3,5", "Chiller", "40A 3P", "1.08", "1.08", "1.08", "3.24");
+            s.line(88, at, "2,4,6", "Boiler", "60A 3P", "1.50", "1.50", "1.50", "4.50");
+            s.line(102, at, "7", "Sign", "20A 1P", "0.40", "", "", "0.40");
+            s.line(116, at, "8", "Gate", "20A 1P", "0.30", "", "", "0.30");
+            assertThat(only(read(s)).circuits().stream()
+                            .map(c -> c.loadVA().stream()
+                                    .mapToDouble(l -> l.value().orElse(0.0))
+                                    .sum()))
+                    .containsExactly(3240.0, 4500.0, 400.0, 300.0);
+        }
+    }
+
+    @Test
+    void a_name_behind_that_of_the_building_and_one_that_goes_on_behind_a_dash_are_names() {
+        assertThat(Titles.nameIn("ST. ORAN HOSPITAL - PANELBOARD R2D")).contains("R2D");
+        assertThat(Titles.nameIn("Emergency panel NE-4")).contains("NE-4");
+        assertThat(Values.name("CU-3 - Flat 3")).isEqualTo("CU-3");
+        assertThat(Titles.nameIn("MOTOR SCHEDULE")).isEmpty();
+        assertThat(Titles.nameIn("Panelboard ID")).isEmpty();
+    }
+
     /** A two-sided directory of eight positions. */
     private static void twoSided(DrawnSheet s, double y) throws IOException {
         s.line(y, TWO_SIDED, "CKT", "LOAD", "BKR", "CKT", "LOAD", "BKR");

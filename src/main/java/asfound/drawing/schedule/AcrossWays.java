@@ -1,0 +1,74 @@
+package asfound.drawing.schedule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * A board with a row for each way and its three phases side by side: description and device under L1, then under L2, then
+ * under L3. Each phase becomes a side of its own, with the ways as its positions.
+ */
+final class AcrossWays {
+
+    private static final int PHASES = 3;
+    private static final Pattern PHASE = Pattern.compile(
+            "(?i).*\\b(?:L[123]|[RYB]|red|yellow|blue|brown|black|gr[ae]y|(?:phase|ph)\\s*[ABC123])\\b.*");
+
+    private AcrossWays() {}
+
+    /** The three sides; empty where the columns do not repeat three times under their phases. */
+    static Optional<List<Side>> of(Side side) {
+        boolean plain = side.spine().tokens().stream()
+                .allMatch(t -> t.text().numbers().size() == 1 && !t.text().isWay());
+        List<Column> columns = side.columns().stream()
+                .filter(c -> c.left() > side.spine().centreX())
+                .toList();
+        int each = columns.size() / PHASES;
+        if (!plain || side.spine().step() != 1 || each < 2 || columns.size() != each * PHASES) return Optional.empty();
+        List<Side> out = new ArrayList<>();
+        for (int k = 0; k < PHASES; k++) {
+            List<Column> own = columns.subList(k * each, (k + 1) * each);
+            Side one = Side.of(spine(side.spine(), k + 1), own);
+            boolean device = one.roles().containsKey(Role.RATING) || one.roles().containsKey(Role.DEVICE);
+            boolean headed =
+                    own.stream().anyMatch(c -> PHASE.matcher(c.heading()).matches());
+            if (!device || !headed || !one.roles().containsKey(Role.DESCRIPTION)) return Optional.empty();
+            out.add(one);
+        }
+        return out.stream().map(Side::sequence).distinct().count() == 1 ? Optional.of(out) : Optional.empty();
+    }
+
+    private static Spine spine(Spine ways, int phase) {
+        List<Spine.Token> tokens = ways.tokens().stream()
+                .map(t -> new Spine.Token(
+                        new PositionText(
+                                t.text().numbers(), List.of(phase), t.text().first() + "L" + phase),
+                        t.phrase()))
+                .toList();
+        return new Spine(tokens, ways.heading());
+    }
+
+    static boolean isAcross(Table table) {
+        return table.sides().size() == PHASES
+                && table.sides().stream()
+                        .allMatch(s -> s.spine().tokens().get(0).text().isWay()
+                                && s.spine().left()
+                                        == table.sides().get(0).spine().left());
+    }
+
+    /** Ways of which one phase alone says something: a device of three phases written once looks so as well. */
+    static List<Integer> written(List<Draft> drafts) {
+        List<Integer> out = new ArrayList<>();
+        int highest = drafts.stream().mapToInt(d -> d.positions().get(0)).max().orElse(0);
+        for (int way = 1; (way - 1) * PHASES < highest; way++) {
+            int first = (way - 1) * PHASES + 1;
+            long said = drafts.stream()
+                    .filter(d -> d.positions().get(0) >= first && d.positions().get(0) < first + PHASES)
+                    .filter(d -> !d.saysNothing())
+                    .count();
+            if (said == 1) out.add(way);
+        }
+        return out;
+    }
+}
