@@ -20,6 +20,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -234,6 +235,10 @@ public final class AuditJson {
         });
         counts("byMethod", c.byMethod());
         counts("byYear", c.byYear());
+        Map<String, Integer> verdicts = new LinkedHashMap<>();
+        for (Verdict.Standing s : Verdict.Standing.values()) verdicts.put(s.word(), 0);
+        for (Verdict v : audit.verdicts()) verdicts.merge(v.standing().word(), 1, Integer::sum);
+        counts("equipmentByVerdict", verdicts);
         json.writeStringField("statement", c.statement());
         json.writeEndObject();
     }

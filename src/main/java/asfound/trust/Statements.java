@@ -29,7 +29,8 @@ final class Statements {
             return String.format(
                     Locale.ROOT,
                     "The traced circuits were chosen at random: with 95 %% confidence at most %d of the %d untraced"
-                            + " entries (%.1f %%) are wrong too.",
+                            + " entries (%.1f %%) are wrong too. That holds only where none of them was chosen for a reason, as"
+                            + " by a plan of traces.",
                     Math.round(share * untraced),
                     untraced,
                     share * 100);

@@ -1,5 +1,7 @@
 package asfound.bench;
 
+import asfound.finding.Finding;
+import asfound.finding.Findings;
 import asfound.isolation.Isolation;
 import asfound.isolation.Verdict;
 import asfound.network.Network;
@@ -34,10 +36,13 @@ public final class PlanBench {
                 panels,
                 network.devices().size(),
                 building.survey().size());
+        List<Finding> findings = Findings.of(
+                        building.drawings(), building.survey(), network, verdicts, building.settings())
+                .findings();
         long start = cpu();
         Coverages.of(network, building.settings());
         long covered = cpu();
-        int traces = Plans.of(network, verdicts, List.of(), building.settings()).size();
+        int traces = Plans.of(network, verdicts, findings, building.settings()).size();
         long planned = cpu();
         System.out.printf(
                 Locale.ROOT,

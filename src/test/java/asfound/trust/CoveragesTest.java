@@ -127,6 +127,7 @@ class CoveragesTest {
         assertThat(coverage.statement())
                 .contains("20 of the 42 drawn entries traced, 1 of them wrong.")
                 .contains("at most 6 of the 22 untraced entries (27.3 %) are wrong too")
+                .contains("only where none of them was chosen for a reason, as by a plan of traces")
                 .contains("No figure replaces a trace");
     }
 

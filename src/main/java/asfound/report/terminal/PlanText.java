@@ -50,6 +50,7 @@ public final class PlanText {
             trace(plan.get(i));
         }
         lines.add("");
+        wrap(0, "Traced by a plan, circuits are no longer chosen at random: then record.yaml says chosen: targeted.");
         wrap(0, Cautions.SHORT);
     }
 
