@@ -5,8 +5,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Takes a circuit description apart. */
 final class DescriptionParser {
@@ -38,6 +41,11 @@ final class DescriptionParser {
     private static final Pattern RATING = Pattern.compile(
             "\\b(?:[0-9]{2,3}Y/)?[0-9]{2,3}(?:/[0-9]{3})?\\s?(?:V|VAC|VOLTS?)\\b|\\b[0-9]{1,3}(?:[.,/][0-9]+)?\\s?-?(?:KVA|KW|VA|WATTS?|AMPS?|PHASE|PH|POLE|HZ|BTU|GAL)\\b"
                     + "|(?<!\\b(?:RM|RMS|ROOM|ROOMS|PANEL|PNL|[A-Z]P|[LPRH])\\s)(?<![-/\\p{L}0-9])[0-9]{2}\\s?A\\b(?!-)|\\b[123]P\\b|\\b[0-9]{1,2}(?:[./][0-9]+)?\\s?HP\\b(?!-)|\\b[0-9]{2,4}W\\b");
+    /** {@code 101-105}, {@code 101 THRU 105}: these rooms and all between. */
+    private static final Pattern ROOMS_THROUGH =
+            Pattern.compile("(?<![-\\p{L}0-9])([0-9]{3,4})\\s?(?:-|–|THRU|THROUGH|TO)\\s?([0-9]{3,4})(?![-\\p{L}0-9])");
+
+    private static final int MOST_ROOMS = 40;
     private static final Pattern FLOOR = Pattern.compile(
             "\\b(?:([0-9]{1,2})(?:ST|ND|RD|TH)(?:[ -]?(?:FLOOR|FLR|FL|LEVEL|LVL))?|(FIRST|SECOND|THIRD|FOURTH|FIFTH|SIXTH|SEVENTH|EIGHTH|NINTH|TENTH|GROUND)[ -](?:FLOOR|FLR|FL|LEVEL|LVL)"
                     + "|(?:FLOOR|FLR|LEVEL|LVL|FL)[ .#-]{0,2}([0-9]{1,2}|[BG]))\\b(?! BOX)");
@@ -90,6 +98,7 @@ final class DescriptionParser {
         if (text.chars().anyMatch(c -> c >= '0' && c <= '9')) {
             text = take(text, QUANTITY, m -> quantities.add(group(m)));
             text = RATING.matcher(text).replaceAll(" ");
+            text = ROOMS_THROUGH.matcher(text).replaceAll(DescriptionParser::each);
         }
         tokens = tokens(text);
         for (int i = 0; i < tokens.size(); ) i = Math.max(read(i), i + 1);
@@ -123,6 +132,13 @@ final class DescriptionParser {
     private static String group(Matcher m) {
         for (int g = 1; g <= m.groupCount(); g++) if (m.group(g) != null) return m.group(g);
         return "";
+    }
+
+    private static String each(MatchResult range) {
+        int from = Integer.parseInt(range.group(1)), to = Integer.parseInt(range.group(2));
+        boolean rooms = to > from && to - from <= MOST_ROOMS;
+        if (!rooms) return range.group();
+        return IntStream.rangeClosed(from, to).mapToObj(Integer::toString).collect(Collectors.joining(","));
     }
 
     private void floor(Matcher m) {
@@ -192,7 +208,7 @@ final class DescriptionParser {
                         && (tokens.get(at).isDigits()
                                 || tokens.get(at).text().length() == 1
                                         && tokens.get(at).isLetters())
-                        && (room.length() <= 2 && Character.isLetter(room.charAt(0))
+                        && (room.length() <= 2 && Character.isLetter(room.charAt(0)) || isSuffix(at)
                                 ? tokens.get(at).joined()
                                 : tokens.get(at).glued()))
                     room.append(tokens.get(at++).text());
@@ -202,6 +218,16 @@ final class DescriptionParser {
         }
         afterRoom = at > i;
         return at;
+    }
+
+    /** The letter of {@code 204-A}. */
+    private boolean isSuffix(int at) {
+        Token t = tokens.get(at);
+        boolean more = at + 1 < tokens.size() && tokens.get(at + 1).joined();
+        return t.isLetters()
+                && t.text().length() == 1
+                && !more
+                && tokens.get(at - 1).text().length() >= 3;
     }
 
     private void nameRoom() {
@@ -215,7 +241,7 @@ final class DescriptionParser {
         int next = i + 1;
         if (next < tokens.size()
                 && tokens.get(next).isLetters()
-                && tokens.get(next).glued()) {
+                && (tokens.get(next).glued() || tokens.get(next).joined() && isSuffix(next))) {
             String letters = tokens.get(next).text();
             boolean tag = letters.length() > 1
                     || (next + 1 < tokens.size()

@@ -109,7 +109,12 @@ public final class Descriptions {
                 || overlap(a.floors(), b.floors()) == Overlap.APART
                 || overlap(a.directions(), b.directions()) == Overlap.APART
                 || !futures(a).equals(futures(b))) return Sameness.UNCLEAR;
-        if (a.loads().isEmpty() || b.loads().isEmpty() || related(a.loads(), b.loads())) return Sameness.SAME;
+        if (a.loads().isEmpty() || b.loads().isEmpty()) return Sameness.SAME;
+        // BOILER 1 and BOILER 1 PUMP: a number of the thing itself, and something beside it
+        boolean byNumber = a.tags().stream().anyMatch(t -> t.text().isEmpty())
+                || b.tags().stream().anyMatch(t -> t.text().isEmpty());
+        if (byNumber && besideTags(a).isEmpty() != besideTags(b).isEmpty()) return Sameness.UNCLEAR;
+        if (related(a.loads(), b.loads())) return Sameness.SAME;
         // AC-9 may be an air compressor's tag and an air conditioner's: then these are two
         boolean eachFits = besideTags(a).isEmpty() && besideTags(b).isEmpty();
         return eachFits ? Sameness.DIFFERENT : Sameness.UNCLEAR;
