@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalInt;
 
 /**
  * One position is claimed twice, or a device takes positions that it cannot have. A multi-pole device over an
@@ -45,7 +46,7 @@ public record PositionClash(Event event) implements Finding {
         for (Directory directory : facts.drawings().directories()) {
             String panel = facts.index().paper().nameOf(directory.panel());
             boolean down = Positions.runDown(directory, facts.settings());
-            int size = Positions.size(directory);
+            OptionalInt size = Positions.size(directory);
             Map<Integer, Circuit> takenBy = new HashMap<>();
             for (Circuit c : directory.circuits()) {
                 List<Circuit> clashing = c.positions().stream()
@@ -55,7 +56,7 @@ public record PositionClash(Event event) implements Finding {
                         .toList();
                 if (!clashing.isEmpty()) found.add(claimedTwice(panel, c, clashing));
                 else if (!Positions.areConsecutive(c, down)) found.add(notConsecutive(panel, c));
-                else if (c.position() > 2 * size) found.add(pastTheEnd(panel, c, size));
+                else if (reachesPast(c, size)) found.add(pastTheEnd(panel, c, size.getAsInt()));
                 for (int p : c.positions()) takenBy.putIfAbsent(p, c);
             }
         }
@@ -85,8 +86,16 @@ public record PositionClash(Event event) implements Finding {
                         + ", which are not consecutive positions of one side.");
     }
 
+    private static boolean reachesPast(Circuit c, OptionalInt size) {
+        return size.isPresent() && c.positions().stream().anyMatch(p -> p > size.getAsInt());
+    }
+
     private static PositionClash pastTheEnd(String panel, Circuit c, int size) {
-        return one(panel, c, Positions.inWords(panel, c) + " stands past the panel's " + size + " positions.");
+        return one(
+                panel,
+                c,
+                Positions.inWords(panel, c) + (c.position() > size ? " stands" : " reaches") + " past the panel's "
+                        + size + " positions.");
     }
 
     private static PositionClash one(String panel, Circuit c, String message) {

@@ -4,11 +4,15 @@ import asfound.model.Directory;
 import asfound.model.Directory.Circuit;
 import asfound.recordset.Settings;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 
 /** Positions of a directory: odd left and even right, or numbered down one side and then the other (common practice). */
 final class Positions {
+
+    /** Numbers of poles for which panels are made (common practice; makers' tables differ in the rare ones). */
+    private static final Set<Integer> USUAL = Set.of(12, 16, 18, 20, 24, 30, 32, 36, 40, 42, 48, 54, 60, 66, 72, 84);
 
     private Positions() {}
 
@@ -37,13 +41,26 @@ final class Positions {
         return !c.label().isEmpty() || steps(c, down ? 1 : 2);
     }
 
-    /** Up to where every position is listed: the panel's size, as far as its directory tells. */
-    static int size(Directory directory) {
+    /**
+     * The panel's size, as far as its directory tells: every position up to a usual size is listed, no entry begins in the
+     * rows after it without a gap. Empty where it cannot be told.
+     */
+    static OptionalInt size(Directory directory) {
+        boolean told = !directory.isDoubtful()
+                && directory.circuits().stream().allMatch(c -> c.label().isEmpty());
+        if (!told) return OptionalInt.empty();
         Set<Integer> listed = new TreeSet<>();
         for (Circuit c : directory.circuits()) listed.addAll(c.positions());
-        int size = 0;
-        while (listed.contains(size + 1)) size++;
-        return size < 12 ? Integer.MAX_VALUE / 4 : size;
+        int end = 0;
+        while (listed.contains(end + 1)) end++;
+        int whole = end;
+        int last = directory.circuits().stream()
+                .mapToInt(Circuit::position)
+                .filter(p -> p <= whole)
+                .max()
+                .orElse(0);
+        int size = last + last % 2;
+        return USUAL.contains(size) ? OptionalInt.of(size) : OptionalInt.empty();
     }
 
     static String inWords(String panel, Circuit c) {
