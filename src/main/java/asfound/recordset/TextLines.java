@@ -31,6 +31,9 @@ final class TextLines implements Closeable {
     private final Charset wide;
 
     private int number;
+    /** The last line that was too long. */
+    private int cutLine;
+
     private boolean afterReturn;
     private boolean ended;
     private int utf8Line;
@@ -123,14 +126,17 @@ final class TextLines implements Closeable {
         }
     }
 
+    /** What goes past the longest line is told once for each line, however much it is. */
     private void keep(ByteArrayOutputStream line, int c) {
         if (line.size() < longest) line.write(c);
-        else
+        else if (cutLine <= number) {
+            cutLine = number + 1;
             problems.add(
-                    "bytes past the longest line",
+                    "lines that are too long",
                     Place.row(file, number + 1),
                     "The line is longer than " + longest + " bytes; the rest of it was not read.",
                     "Look for a missing line end, or " + Limit.LINE_MB.raise() + ".");
+        }
     }
 
     private String decode(byte[] bytes) {

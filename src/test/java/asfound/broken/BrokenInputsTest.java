@@ -30,7 +30,7 @@ class BrokenInputsTest {
 
     private static Limits small() {
         return Limits.usual()
-                .with(Limit.FILE_MB, 4 * MB)
+                .with(Limit.FILE_MB, 8 * MB)
                 .with(Limit.PAGES, 50)
                 .with(Limit.PAGE_SECONDS, 5_000)
                 .with(Limit.FILE_SECONDS, 10_000)
@@ -78,7 +78,7 @@ class BrokenInputsTest {
                                 BrokenFiles.flipped(BrokenFiles.deflatedZeros(MB / 4), 60)),
                         "fails its check sum"),
                 arguments("blank.pdf", BrokenFiles.pages(1), "page 1: No panel schedule was recognised on this page"),
-                arguments("large.pdf", ascii("%PDF-1.7" + " ".repeat(5 * MB)), "more than the limit of 4194304"),
+                arguments("large.pdf", ascii("%PDF-1.7" + " ".repeat(9 * MB)), "more than the limit of 8388608"),
                 // workbooks
                 arguments("cut.xlsx", java.util.Arrays.copyOf(BrokenFiles.workbook(), 900), "The workbook is damaged"),
                 arguments(
@@ -126,6 +126,10 @@ class BrokenInputsTest {
                         "long.csv",
                         ascii(SURVEY + "MDP,9,feeds," + "x".repeat(1_000_000) + ",tone\n"),
                         "row 3: A field has 1000000 characters"),
+                arguments(
+                        "endless.csv",
+                        ascii(SURVEY + "MDP,9,feeds," + "x".repeat(6 * MB / 2) + "," + "y".repeat(3 * MB / 2) + "\n"),
+                        "row 3: The line is longer than 4194304 bytes"),
                 arguments(
                         "wide.csv",
                         ascii(SURVEY + "MDP,9,feeds,LP-3,tone" + ",x".repeat(500) + "\n"),

@@ -2,6 +2,7 @@ package asfound.report.folder;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.nio.file.ReadOnlyFileSystemException;
 import java.util.Locale;
@@ -39,6 +40,8 @@ public final class CannotWriteException extends IOException {
             return "the disk can only be read. Give --out a folder you may write to.";
         if (lower.contains("device or resource busy") || lower.contains("invalid cross-device"))
             return "it is a mounted disk and cannot be replaced in one step. Give --out a new folder inside it.";
+        if (cause instanceof FileSystemException plain && plain.getReason() == null)
+            return "nothing can be made at " + plain.getFile() + ". Give --out a folder you may write to.";
         return text + " Mend that, or give --out another folder.";
     }
 }
