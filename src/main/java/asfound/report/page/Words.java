@@ -47,6 +47,11 @@ public final class Words {
         };
     }
 
+    /** A short word with a hyphen and a figure is a name, {@code SVC-1/S1}, and is not broken over two lines. */
+    public static boolean isName(String word) {
+        return word.length() <= 16 && word.indexOf('-') > 0 && word.chars().anyMatch(Character::isDigit);
+    }
+
     public static String devices(List<Device> devices) {
         return devices.isEmpty() ? "none" : devices.stream().map(Device::label).collect(Collectors.joining(" and "));
     }

@@ -6,6 +6,7 @@ import asfound.audit.Audit;
 import asfound.model.EquipmentKind;
 import asfound.sample.AuditSketch;
 import asfound.sample.BrackenMill;
+import asfound.sample.LargeCampus;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -36,6 +37,15 @@ class PageWriterTest {
 
         assertThat(page(none)).contains("No equipment of 1 is known to fail.", "That clears none of it");
         assertThat(page(new AuditSketch("Empty house").build())).contains("No equipment was read from these records.");
+    }
+
+    @Test
+    void the_page_of_400_panels_and_12_000_circuits_stays_under_fifteen_megabytes() {
+        Audit campus = LargeCampus.audit();
+
+        assertThat(campus.network().devices()).hasSize(12_000);
+        assertThat(campus.network().equipment()).hasSizeGreaterThan(400);
+        assertThat(page(campus).getBytes(StandardCharsets.UTF_8).length).isLessThan(15_000_000);
     }
 
     @Test
