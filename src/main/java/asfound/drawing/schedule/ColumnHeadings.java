@@ -62,13 +62,20 @@ final class ColumnHeadings {
             double weight = Headings.weigh(all).values().stream()
                     .max(Comparator.naturalOrder())
                     .orElse(0.0);
-            if (best.isEmpty() || weight > bestWeight) {
+            if (best.isEmpty() || weight > bestWeight || weight >= bestWeight && isPhaseOf(all, best)) {
                 best = all;
                 bestWeight = weight;
                 if (weight >= 0.6) headingTop = lower;
             }
         }
         return best;
+    }
+
+    /** {@code A} over {@code (VA)}: the upper line says of which phase the load is. */
+    private static boolean isPhaseOf(String whole, String below) {
+        return Headings.weight(below, Role.LOAD) >= 1
+                && Headings.weigh(whole).entrySet().stream()
+                        .anyMatch(e -> e.getKey().isPhaseLoad() && e.getValue() >= 1);
     }
 
     private record Line(String text, double top, double bottom, double size) {}

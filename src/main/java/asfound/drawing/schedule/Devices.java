@@ -64,6 +64,10 @@ final class Devices {
         taken.add(r);
         clash = 0;
         stray = false;
+        if (isAboveItsEntry(r)) {
+            centred(r);
+            return;
+        }
         Device read = Device.of(row);
         List<Integer> own = new ArrayList<>(List.of(r));
         List<Integer> positions = written(row, read);
@@ -77,6 +81,35 @@ final class Devices {
         if (positions.isEmpty()) return;
         Collections.sort(positions);
         draft(row, read, positions, own);
+    }
+
+    /**
+     * A load alone, above a device of several poles: the first pole of a device whose entry stands in the middle of its
+     * rows, as in a joined cell without rules.
+     */
+    private boolean isAboveItsEntry(int r) {
+        if (r + 1 >= rows.size() || !isLoadAlone(r) || taken.contains(r + 1)) return false;
+        if (rows.get(r + 1).number() != rows.get(r).number() + step) return false;
+        int poles = Device.of(rows.get(r + 1)).poles().orElse(1);
+        boolean below = r + 2 < rows.size() && !taken.contains(r + 2) && isLoadAlone(r + 2);
+        return poles == 3 && below || poles == 2 && !below;
+    }
+
+    private boolean isLoadAlone(int r) {
+        Row row = rows.get(r);
+        return row.number() > 0 && continues(row) && !row.hasMark() && !loads.isBlank(row);
+    }
+
+    private void centred(int r) {
+        Row head = rows.get(r + 1);
+        Device read = Device.of(head);
+        List<Integer> own = new ArrayList<>(List.of(r));
+        List<Integer> positions = new ArrayList<>(List.of(rows.get(r).number()));
+        for (int k = 1; k < read.poles().orElse(1); k++) {
+            take(r + k, own);
+            positions.add(rows.get(r + k).number());
+        }
+        draft(head, read, positions, own);
     }
 
     /** The positions that the row itself names. */

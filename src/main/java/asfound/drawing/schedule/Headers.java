@@ -1,5 +1,6 @@
 package asfound.drawing.schedule;
 
+import asfound.drawing.page.Rule;
 import asfound.drawing.page.Sheet;
 import asfound.model.Box;
 import java.util.ArrayList;
@@ -130,6 +131,17 @@ final class Headers {
                 .anyMatch(r -> r.passes(a.centreY()) && r.length() > BAR * a.size());
     }
 
+    /** How far a header over the one directory of a sheet may reach: to a long rule of the sheet, or to its edge. */
+    private double bar(Box b, int side) {
+        double edge = side < 0 ? 0 : sheet.width();
+        for (Rule r : sheet.down().all()) {
+            if (r.length() < 0.4 * sheet.height()) continue;
+            if (side < 0 && r.at() < b.x() - 1) edge = Math.max(edge, r.at());
+            if (side > 0 && r.at() > b.right() + 1) edge = Math.min(edge, r.at());
+        }
+        return edge;
+    }
+
     private Box area(int t, Where where) {
         Box b = tables.get(t);
         double margin = Math.min(60, 0.12 * b.w() + 12);
@@ -156,6 +168,10 @@ final class Headers {
                                 beside ? Gutter.between(phrases, b, other) : (other.x() + b.right()) / 2));
                 if (beside) rightEnd = Math.min(rightEnd, other.x());
             }
+        }
+        if (tables.size() == 1) {
+            left = Math.min(left, bar(b, -1));
+            right = Math.max(right, bar(b, 1));
         }
         return switch (where) {
             case ABOVE -> new Box(left, top, right - left, Math.max(0, b.y() - top));

@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 final class Headings {
 
     private static final Pattern PHASE = Pattern.compile("ø\\s*([abc])\\b");
-    private static final Pattern KVA = Pattern.compile("\\bkv-?a\\b");
-    private static final Pattern VA = Pattern.compile("\\bv-?a\\b");
+    private static final Pattern KVA = Pattern.compile("\\bk\\.?\\s?v[-.]?\\s?a\\b\\.?");
+    private static final Pattern VA = Pattern.compile("\\bv[-.]?\\s?a\\b\\.?");
     private static final Pattern MARKS = Pattern.compile("[^\\p{L}\\p{N}#&%]+");
     /** Which side of the panel a column in the middle serves is told by its place. */
     private static final Pattern SIDE = Pattern.compile("(?<=\\S )(?:left|right)(?: side)?\\s*$");

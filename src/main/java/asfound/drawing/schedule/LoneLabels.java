@@ -14,6 +14,8 @@ import java.util.Optional;
 final class LoneLabels {
 
     private static final int LEAST_ABOVE = 3;
+    /** A value beside the middle of its label stands no further off, in sizes of its type. */
+    private static final double ZONE = 6;
 
     private final Sheet sheet;
     private final List<Phrase> phrases;
@@ -89,8 +91,14 @@ final class LoneLabels {
         List<String> words = HeaderWords.of(p);
         Optional<Labels.Label> label = Labels.at(words, 0);
         if (label.isPresent() && label.get().marked()) return false;
-        if (label.isPresent() && label.get().end() == words.size() && !Values.isMainWord(p.text())) return false;
+        if (label.isPresent() && label.get().end() == words.size() && !(isMain(field) && Values.isMainWord(p.text())))
+            return false;
         return Values.fits(field, LabelReader.strip(p.text()));
+    }
+
+    /** What mains there are is told in the words of a label: {@code MAIN LUGS}. */
+    private static boolean isMain(Field field) {
+        return field == Field.MAIN || field == Field.MAIN_LUGS;
     }
 
     private Optional<Phrase> toTheRight(Phrase label) {
@@ -122,6 +130,28 @@ final class LoneLabels {
     }
 
     private boolean isInColumn(Phrase p, Phrase label) {
+        return isAligned(p, label) || isInZone(p, label);
+    }
+
+    /** A value at the edge of the cell in whose middle its label stands: no other text of the label's line is nearer. */
+    private boolean isInZone(Phrase p, Phrase label) {
+        double reach = ZONE * label.size(), left = label.left() - reach, right = label.right() + reach;
+        boolean alone = true;
+        for (Phrase o : phrases) {
+            if (o == label || Math.abs(o.centreY() - label.centreY()) > 0.4 * label.size()) continue;
+            alone = false;
+            if (o.right() <= label.left()) left = Math.max(left, o.right());
+            if (o.left() >= label.right()) right = Math.min(right, o.left());
+        }
+        boolean barred = sheet.down()
+                .separates(
+                        Math.min(p.centreX(), label.centreX()),
+                        Math.max(p.centreX(), label.centreX()),
+                        label.centreY());
+        return !alone && !barred && p.left() > left && p.right() < right;
+    }
+
+    private boolean isAligned(Phrase p, Phrase label) {
         return p.left() < label.right() + label.size()
                 && p.right() > label.left() - label.size()
                 && (!sheet.down()

@@ -9,11 +9,16 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /** How far a reading can be relied on, and what in it a person must look at. */
 final class Reliability {
 
     private static final String LOOK = "Look at the drawing at this place.";
+
+    /** A column of demands or totals repeats what the loads say. */
+    private static final Pattern SUM =
+            Pattern.compile("\\b(?:demand|design|diversified|total|max|est)", Pattern.CASE_INSENSITIVE);
 
     private static final Set<Role> KEPT = Set.of(
             Role.DESCRIPTION, Role.RATING, Role.DEVICE, Role.POLES, Role.LOAD, Role.LOAD_A, Role.LOAD_B, Role.LOAD_C);
@@ -137,6 +142,10 @@ final class Reliability {
                     side.roles().containsKey(Role.RATING) || side.roles().containsKey(Role.DEVICE);
             if (!rated) confidence -= 0.15;
             if (!side.spine().headed()) confidence -= 0.1;
+            side.column(Role.LOAD)
+                    .filter(c -> !c.heading().isEmpty() && Headings.weight(c.heading(), Role.LOAD) == 0)
+                    .ifPresent(c -> say(
+                            whole, 0.05, "The column '" + c.heading() + "' was taken for loads by its figures alone."));
             for (Column c : side.columns()) {
                 if (isSecond(side, c))
                     say(
@@ -172,7 +181,10 @@ final class Reliability {
         if (c.isBlank() || side.roles().containsValue(c)) return false;
         return Headings.weigh(c.heading()).entrySet().stream()
                 .anyMatch(e -> e.getValue() >= 0.8
-                        && (e.getKey() == Role.DESCRIPTION || e.getKey().isPhaseLoad())
+                        && (e.getKey() == Role.DESCRIPTION
+                                || e.getKey().isPhaseLoad()
+                                || e.getKey() == Role.LOAD
+                                        && !SUM.matcher(c.heading()).find())
                         && side.roles().containsKey(e.getKey())
                         && c.weight(e.getKey()) >= 1.2);
     }
@@ -203,8 +215,9 @@ final class Reliability {
                             + " record.yaml."));
     }
 
+    /** Its heading says what it holds; or it has none and holds phases or sizes of wire. */
     private static boolean isKnown(Column c) {
-        return Headings.weigh(c.heading()).values().stream().anyMatch(w -> w >= 0.6)
-                || c.weights().values().stream().anyMatch(w -> w >= 0.6);
+        boolean headed = Headings.weigh(c.heading()).values().stream().anyMatch(w -> w >= 0.6);
+        return headed || c.heading().isEmpty() && (c.weight(Role.PHASE) >= 0.6 || c.weight(Role.WIRE) >= 0.6);
     }
 }

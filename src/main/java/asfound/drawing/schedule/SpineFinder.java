@@ -158,7 +158,27 @@ final class SpineFinder {
         Patience.check();
         Phrase first = run.get(0).phrase();
         double[] cell = cell(run);
-        double left = cell[0], right = cell[1];
+        List<Phrase> over = over(first, cell[0], cell[1]), wide = over(first, cell[0], blankBeside(run));
+        boolean nearer = !wide.isEmpty()
+                && (over.isEmpty() || wide.get(0).centreY() > over.get(0).centreY() + 0.5 * first.size());
+        return nearer ? wide : over;
+    }
+
+    /** Where the next column begins: a heading may be centred in a column whose entries stand at its left edge. */
+    private double blankBeside(List<Token> run) {
+        double size = run.get(0).phrase().size();
+        double right = run.stream().mapToDouble(t -> t.phrase().right()).max().orElse(0);
+        double next = right + WIDEST_CELL * size;
+        for (Token t : run)
+            for (int i = firstBelow(t.y() - 0.3 * size); i < phrases.size(); i++) {
+                Phrase p = phrases.get(i);
+                if (p.centreY() > t.y() + 0.3 * size) break;
+                if (p.left() > right) next = Math.min(next, p.left());
+            }
+        return next - 0.3 * size;
+    }
+
+    private List<Phrase> over(Phrase first, double left, double right) {
         double reach = 7 * first.size() + 12;
         return phrases.stream()
                 .filter(p -> p.centreY() < first.centreY() - 0.4 * first.size())

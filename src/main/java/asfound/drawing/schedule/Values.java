@@ -14,6 +14,11 @@ final class Values {
             "(?<![\\d.A-Z-])(\\d{3}\\s*Y?\\s*/\\s*\\d{2,3}|\\d{2,3}\\s*/\\s*\\d{3}Y?)\\s*(?:V(?:AC|OLTS?)?)?(?![\\dA])"
                     + "|(?<![\\d.A-Z-])(\\d{3})\\s*V(?:AC|OLTS?)?\\b",
             Pattern.CASE_INSENSITIVE);
+    /** Without its unit only a usual voltage is one: 125 under a label is rather a rating. */
+    private static final Pattern BARE_VOLTAGE = Pattern.compile(
+            "(?:1(?:00|10|15|20|27|33)|2(?:00|08|20|30|40|77)|3(?:47|80|90)|4(?:00|15|16|40|60|80)|5(?:25|50|75)|6(?:00|60|90))(?:\\.0)?(?:\\s*V)?|\\d{3}\\s*V",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern PHASES = Pattern.compile(
             "(?<![\\d/.A-Z-])([13])\\s*-?\\s*(?:PH(?:ASES?)?\\b\\.?|[ØΦφ∅⌀])|\\b(SINGLE|THREE)[- ]PHASE|\\b(TP&?N?|SP&?N?)\\b",
             Pattern.CASE_INSENSITIVE);
@@ -110,7 +115,8 @@ final class Values {
     static Optional<String> voltageOf(String text) {
         Matcher m = VOLTAGE.matcher(text);
         if (m.find()) return Optional.of(m.group().strip());
-        return text.strip().matches("(?i)\\d{3}(\\.0)?\\s*v?") ? Optional.of(text.strip()) : Optional.empty();
+        Matcher bare = BARE_VOLTAGE.matcher(text.strip());
+        return bare.matches() ? Optional.of(text.strip()) : Optional.empty();
     }
 
     static Optional<Integer> phases(String text, boolean labelled) {

@@ -426,6 +426,97 @@ class OfficeSheetsTest {
         assertThat(Titles.nameIn("Panelboard ID")).isEmpty();
     }
 
+    @Test
+    void a_heading_in_the_middle_of_a_wide_column_heads_the_numbers_at_its_edge() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.line(40, new double[] {40, 150}, "PANEL 4HA", "FED FROM: DP3A");
+            s.line(
+                    60,
+                    new double[] {60, 150, 260, 330, 440, 540},
+                    "CIRCUIT",
+                    "LOAD NAME",
+                    "TRIP",
+                    "TRIP",
+                    "LOAD NAME",
+                    "CIRCUIT");
+            double[] at = {42, 110, 250, 320, 400, 520};
+            for (int r = 0; r < 5; r++)
+                s.line(74 + 12 * r, at, "" + (2 * r + 1), "Oven " + r, "20/1", "20/1", "Kiln " + r, "" + (2 * r + 2));
+            Directory d = only(read(s));
+            assertThat(d.circuits().stream().map(Directory.Circuit::position))
+                    .containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9, 10);
+            assertThat(d.problems()).isEmpty();
+        }
+    }
+
+    @Test
+    void an_entry_in_the_middle_of_its_rows_is_a_device_of_all_of_them() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL 4HA");
+            double[] at = {40, 70, 170, 220};
+            s.line(60, at, "CKT", "LOAD", "BKR", "VA");
+            s.line(74, at, "1", "", "", "450");
+            s.line(86, at, "3", "UPS 6", "70/3", "450");
+            s.line(98, at, "5", "", "", "450");
+            s.line(110, at, "7", "Gate", "20/1", "300");
+            s.line(122, at, "9", "Sign", "20/1", "200");
+            assertThat(only(read(s)).circuits().stream()
+                            .map(c -> c.positions() + " " + c.description().or("")))
+                    .containsExactly("[1, 3, 5] UPS 6", "[7] Gate", "[9] Sign");
+        }
+    }
+
+    @Test
+    void a_phase_over_its_unit_and_volt_amperes_with_stops_head_loads() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL M-2");
+            double[] at = {40, 70, 170, 220, 270, 320};
+            s.line(58, at, "", "", "", "A", "B", "C");
+            s.line(67, at, "NO", "SERVES", "CB", "(VA)", "(VA)", "(VA)");
+            s.line(80, at, "1", "Gate", "20/1", "300", "", "");
+            s.line(92, at, "3", "Sign", "20/1", "", "200", "");
+            s.line(104, at, "5", "Kiln", "20/1", "", "", "900");
+            s.line(116, at, "7", "Oven", "20/1", "800", "", "");
+            assertThat(only(read(s)).circuits().stream()
+                            .map(c -> c.loadVA().stream()
+                                    .mapToDouble(l -> l.value().orElse(0.0))
+                                    .sum()))
+                    .containsExactly(300.0, 200.0, 900.0, 800.0);
+            assertThat(Headings.weight("V.A.", Role.LOAD)).isEqualTo(1);
+            assertThat(Headings.weight("K.V.A.", Role.LOAD)).isEqualTo(1);
+        }
+    }
+
+    @Test
+    void a_label_is_no_name_and_a_rating_no_voltage() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {40, 160, 260, 400};
+            s.line(40, at, "PANEL DESIGNATION", "MAIN CB", "SYSTEM", "PH");
+            s.line(50, at, "R1", "150A BREAKER", "125", "3");
+            twoSided(s, 80);
+            Directory d = only(read(s));
+            assertThat(d.panel()).isEqualTo("R1");
+            assertThat(d.header().voltage().isStated()).isFalse();
+            assertThat(d.header().phases().value()).contains(3);
+            assertThat(d.header().mainA().value()).contains(150);
+        }
+    }
+
+    @Test
+    void figures_under_an_unknown_heading_are_told() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL M-3");
+            double[] at = {40, 70, 170, 220};
+            s.line(60, at, "NO", "SERVES", "CB", "XYZ");
+            for (int r = 1; r < 6; r++) s.line(60 + 12 * r, at, "" + r, "Oven " + r, "20/1", "" + 310 * r);
+            assertThat(only(read(s)).problems().stream()
+                            .map(Problem::message)
+                            .toList()
+                            .toString())
+                    .contains("The column 'XYZ' was taken for loads by its figures alone.");
+        }
+    }
+
     /** A two-sided directory of eight positions. */
     private static void twoSided(DrawnSheet s, double y) throws IOException {
         s.line(y, TWO_SIDED, "CKT", "LOAD", "BKR", "CKT", "LOAD", "BKR");
