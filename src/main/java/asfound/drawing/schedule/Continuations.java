@@ -17,12 +17,13 @@ final class Continuations {
 
     private Continuations() {}
 
-    static List<Directory> join(List<Directory> read) {
-        List<Directory> out = new ArrayList<>();
-        for (Directory d : read) {
+    static List<Part> join(List<Part> read) {
+        List<Part> out = new ArrayList<>();
+        for (Part next : read) {
             int last = out.size() - 1;
-            if (last >= 0 && continues(out.get(last), d)) out.set(last, joined(out.get(last), d));
-            else out.add(d);
+            if (last >= 0 && continues(out.get(last).directory(), next.directory()))
+                out.set(last, out.get(last).joined(joined(out.get(last).directory(), next.directory()), next));
+            else out.add(next);
         }
         return out;
     }
@@ -91,14 +92,6 @@ final class Continuations {
                     b.place(),
                     "Position " + p + " belongs to two entries, one on each side of the page break.",
                     "Look at the drawing at this place."));
-        List<Integer> missing = missing(circuits);
-        if (!missing.isEmpty()) {
-            unread.addAll(missing);
-            problems.add(new Problem(
-                    b.place(),
-                    "Between the parts of this directory positions are missing: " + missing + ".",
-                    "Look at the drawing at this place."));
-        }
         return new Directory(
                 a.panel(),
                 header(a.header(), b.header()),
@@ -108,16 +101,6 @@ final class Continuations {
                 Math.min(a.confidence(), b.confidence()),
                 unread,
                 problems);
-    }
-
-    private static List<Integer> missing(List<Circuit> circuits) {
-        Set<Integer> seen = new HashSet<>();
-        circuits.forEach(c -> seen.addAll(c.positions()));
-        int highest = seen.stream().max(Integer::compare).orElse(0);
-        List<Integer> out = new ArrayList<>();
-        for (int p = seen.stream().min(Integer::compare).orElse(1); p <= highest; p++)
-            if (!seen.contains(p)) out.add(p);
-        return out;
     }
 
     private static Header header(Header a, Header b) {

@@ -7,6 +7,7 @@ import asfound.recordset.Patience;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 
@@ -28,7 +29,9 @@ final class Grid {
     private final double leftEdge;
     private final double rightEdge;
     private double headTop;
+    private boolean ruled;
     private ColumnHeadings headings;
+    private final HeadCuts heads;
 
     Grid(Sheet sheet, List<Phrase> phrases, List<Spine> spines) {
         this(sheet, phrases, spines, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
@@ -47,6 +50,7 @@ final class Grid {
         top = bodyTop(spines.stream().mapToDouble(Spine::firstY).min().orElse(0), first);
         bottom = last + Math.max(0.5 * linePitch(first, last), 0.6 * size);
         headTop = top;
+        heads = new HeadCuts(sheet, phrases, top, size);
     }
 
     /** Where the column headings begin. */
@@ -56,6 +60,11 @@ final class Grid {
 
     double top() {
         return top;
+    }
+
+    /** Rules across the rows show how far the table reaches. */
+    boolean isRuled() {
+        return ruled;
     }
 
     /** Where the first row begins: at a rule, below the headings, or half a row above the first position. */
@@ -106,6 +115,25 @@ final class Grid {
                 .mapToDouble(Rule::at)
                 .max()
                 .orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    /** How much blank stands before each column, its headings and entries taken together. */
+    double[] blanks(List<Column> columns) {
+        double[] out = new double[columns.size()];
+        double last = Double.NEGATIVE_INFINITY;
+        for (int c = 0; c < out.length; c++) {
+            double from = Double.POSITIVE_INFINITY, to = last;
+            for (Phrase p : phrases) {
+                if (p.centreY() > bottom
+                        || p.centreY() < headTop - 0.1
+                        || !columns.get(c).holds(p.centreX())) continue;
+                from = Math.min(from, p.left());
+                to = Math.max(to, p.right());
+            }
+            out[c] = c == 0 || from == Double.POSITIVE_INFINITY ? 0 : from - last;
+            last = to;
+        }
+        return out;
     }
 
     /** The columns from left to right. */
@@ -187,6 +215,7 @@ final class Grid {
                 ruledRight = Math.max(ruledRight, r.to());
             }
         boolean wide = ruledRight - ruledLeft > Math.max(14 * size, right - left + 0.5 * size);
+        ruled = wide;
         if (wide) return new double[] {ruledLeft - 1, ruledRight + 1};
         return open(left, right);
     }
@@ -224,7 +253,27 @@ final class Grid {
                 }
             }
         }
-        return new double[] {left - 0.5 * size, right + 0.5 * size};
+        double[] edges = heads.widened(left, right, barLeft, barRight);
+        if (edges[0] < left || edges[1] > right) takeIn(near, edges);
+        return new double[] {edges[0] - 0.5 * size, edges[1] + 0.5 * size};
+    }
+
+    /** The entries under a heading at the edge reach further out than the heading does. */
+    private void takeIn(List<Phrase> near, double[] edges) {
+        boolean grown = true;
+        while (grown) {
+            grown = false;
+            for (Phrase p : near) {
+                if (p.centreY() < top) continue;
+                if (p.right() > edges[1] && p.left() < edges[1] + 1.5 * size) {
+                    edges[1] = p.right();
+                    grown = true;
+                } else if (p.left() < edges[0] && p.right() > edges[0] - 1.5 * size) {
+                    edges[0] = p.left();
+                    grown = true;
+                }
+            }
+        }
     }
 
     /** It is part of a column that belongs to the rows, not a remark beside the table: the more rows, the further away. */
@@ -257,7 +306,24 @@ final class Grid {
             double a = spines.get(i - 1).right(), b = spines.get(i).left();
             if (a < b && cuts.subSet(a, b).isEmpty()) cuts.add((a + b) / 2);
         }
-        return dropUseless(new ArrayList<>(cuts), body, new TreeSet<>(ruled));
+        return parted(dropUseless(new ArrayList<>(cuts), body, new TreeSet<>(ruled)), body, new TreeSet<>(ruled));
+    }
+
+    /** Parts what the headings show to be two columns. */
+    private List<Double> parted(List<Double> cuts, List<Phrase> body, TreeSet<Double> ruled) {
+        for (HeadCuts.Between b : heads.betweenLoads(body)) {
+            if (b.left() < cuts.get(0) || b.right() > cuts.get(cuts.size() - 1)) continue;
+            if (!ruled.subSet(b.left(), b.right()).isEmpty()) continue;
+            cuts.removeIf(c -> c > b.left() && c < b.right());
+            cuts.add(b.cut());
+        }
+        cuts.sort(Comparator.naturalOrder());
+        for (int i = 1; i < cuts.size(); ) {
+            Optional<Double> cut = heads.within(cuts.get(i - 1), cuts.get(i), body);
+            if (cut.isPresent()) cuts.add(i, cut.get());
+            else i++;
+        }
+        return cuts;
     }
 
     /** Upright rules along at least nearly half of the rows. */

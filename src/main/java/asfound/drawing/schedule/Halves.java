@@ -1,9 +1,12 @@
 package asfound.drawing.schedule;
 
+import asfound.drawing.page.Word;
 import asfound.model.Box;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A directory whose two halves stand one below the other, each under headings of its own: odd positions and then even
@@ -44,9 +47,11 @@ final class Halves {
         List<Draft> drafts = new ArrayList<>(a.drafts());
         drafts.addAll(b.drafts());
         drafts.sort(Comparator.comparingInt(d -> d.positions().get(0)));
-        List<String> strays = new ArrayList<>(a.strays());
+        List<Leftover> strays = new ArrayList<>(a.strays());
         strays.addAll(b.strays());
         Box box = a.box();
-        return new PanelReader.Circuits(a.name(), drafts, strays, a.cost() + b.cost(), box);
+        Set<Word> taken = new HashSet<>(a.taken());
+        taken.addAll(b.taken());
+        return new PanelReader.Circuits(a.name(), drafts, strays, taken, a.cost() + b.cost(), box);
     }
 }

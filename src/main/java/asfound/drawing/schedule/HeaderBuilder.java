@@ -55,7 +55,8 @@ final class HeaderBuilder {
         }
     }
 
-    private void title(LabelReader.Labelled region) {
+    /** Takes the name from a title. */
+    void title(LabelReader.Labelled region) {
         for (Phrase p : region.loose())
             if (designation.isBlank())
                 Titles.nameIn(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));

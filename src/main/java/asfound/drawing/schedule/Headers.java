@@ -6,7 +6,9 @@ import asfound.model.Box;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Finds what stands around each directory about its panel. Offices put headers above, beside or below: the side on which
@@ -64,6 +66,8 @@ final class Headers {
 
     private HeaderText header(int t, Where main) {
         HeaderBuilder builder = new HeaderBuilder(sheet);
+        // of tables one above the other, the title that stands between two belongs to the same side of all
+        if (main == Where.BELOW && titled(Where.ABOVE) >= titled(Where.BELOW)) builder.title(region(title(t)));
         builder.add(region(t, main), true);
         List<Where> others = new ArrayList<>(Arrays.asList(Where.values()));
         others.remove(main);
@@ -72,7 +76,13 @@ final class Headers {
         if (main != Where.ABOVE) builder.add(region(title(t)), false);
         for (Where where : others) if (!isAnothers(t, where, main)) builder.add(region(t, where), false);
         builder.loneName(region(t, main));
-        return new HeaderText(builder.header(), sums.totals());
+        Set<Box> labelled = new HashSet<>();
+        for (Where where : Where.values()) {
+            LabelReader.Labelled region = region(t, where);
+            region.values().forEach(v -> labelled.add(v.box()));
+            region.labels().forEach(p -> labelled.add(p.box()));
+        }
+        return new HeaderText(builder.header(), sums.totals(), labelled);
     }
 
     /** The space on that side is where another directory has its header. */
@@ -91,6 +101,19 @@ final class Headers {
         Box above = area(t, Where.ABOVE);
         double strip = Math.min(above.h(), 4 * lineHeight(t) + 12);
         return new Box(above.x(), above.bottom() - strip, above.w(), strip);
+    }
+
+    /** How many directories have a title near them on that side. */
+    private long titled(Where where) {
+        long n = 0;
+        for (int t = 0; t < tables.size(); t++) {
+            Box below = area(t, Where.BELOW);
+            double strip = Math.min(below.h(), 4 * lineHeight(t) + 12);
+            Box near = where == Where.ABOVE ? title(t) : new Box(below.x(), below.y(), below.w(), strip);
+            if (region(near).loose().stream()
+                    .anyMatch(p -> Titles.nameIn(p.text()).isPresent())) n++;
+        }
+        return n;
     }
 
     private double lineHeight(int t) {

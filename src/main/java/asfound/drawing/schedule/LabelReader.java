@@ -10,6 +10,7 @@ import java.util.Optional;
 final class LabelReader {
 
     private final List<Value> values = new ArrayList<>();
+    private final List<Phrase> labels = new ArrayList<>();
     private final List<Phrase> loose = new ArrayList<>();
     private final List<LoneLabels.Lone> lone = new ArrayList<>();
 
@@ -19,16 +20,17 @@ final class LabelReader {
      * What a region says.
      *
      * @param values with their labels, in the order of the page
+     * @param labels the phrases that are labels, or hold them
      * @param loose the other phrases, and what stands before or between labels in running text
      */
-    record Labelled(List<Value> values, List<Phrase> loose) {}
+    record Labelled(List<Value> values, List<Phrase> labels, List<Phrase> loose) {}
 
     static Labelled read(Sheet sheet, List<Phrase> phrases) {
         List<Phrase> parted = HeaderWords.parted(phrases);
         LabelReader reader = new LabelReader();
         for (Phrase p : parted) reader.phrase(p);
         reader.values.addAll(LoneLabels.values(sheet, parted, reader.lone));
-        return new Labelled(List.copyOf(reader.values), List.copyOf(reader.loose));
+        return new Labelled(List.copyOf(reader.values), List.copyOf(reader.labels), List.copyOf(reader.loose));
     }
 
     private void phrase(Phrase p) {
@@ -63,7 +65,10 @@ final class LabelReader {
             i = Math.max(next, end);
         }
         if (!any) loose.add(p);
-        else loose(pieces.subList(told, pieces.size()));
+        else {
+            labels.add(p);
+            loose(pieces.subList(told, pieces.size()));
+        }
     }
 
     private void loose(List<Piece> pieces) {

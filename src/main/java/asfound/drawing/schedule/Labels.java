@@ -127,13 +127,13 @@ final class Labels {
                 "total connected amps|total conn amps|demand amps|total a|connected amperes|total load amps|line amps");
         put(
                 Field.LOAD_A,
-                "phase a|ph a|øa|a phase|total phase a|total a phase|va a|l1|load phase a|phase a load|phase a total|total ph a|connected phase a|phase l1|a ph|total l1|phase a va|phase a kva|l1 total");
+                "phase a|ph a|øa|a phase|total phase a|total a phase|va a|l1|load phase a|phase a load|phase a total|total ph a|connected phase a|phase l1|a ph|total l1|phase a va|phase a kva|l1 total|phase l1 total|ph l1 total|total phase l1|l1 phase total|phase l1 load|phase a connected|connected l1|l1 load|total ph l1");
         put(
                 Field.LOAD_B,
-                "phase b|ph b|øb|b phase|total phase b|total b phase|va b|l2|load phase b|phase b load|phase b total|total ph b|connected phase b|phase l2|b ph|total l2|phase b va|phase b kva|l2 total");
+                "phase b|ph b|øb|b phase|total phase b|total b phase|va b|l2|load phase b|phase b load|phase b total|total ph b|connected phase b|phase l2|b ph|total l2|phase b va|phase b kva|l2 total|phase l2 total|ph l2 total|total phase l2|l2 phase total|phase l2 load|phase b connected|connected l2|l2 load|total ph l2");
         put(
                 Field.LOAD_C,
-                "phase c|ph c|øc|c phase|total phase c|total c phase|va c|l3|load phase c|phase c load|phase c total|total ph c|connected phase c|phase l3|c ph|total l3|phase c va|phase c kva|l3 total");
+                "phase c|ph c|øc|c phase|total phase c|total c phase|va c|l3|load phase c|phase c load|phase c total|total ph c|connected phase c|phase l3|c ph|total l3|phase c va|phase c kva|l3 total|phase l3 total|ph l3 total|total phase l3|l3 phase total|phase l3 load|phase c connected|connected l3|l3 load|total ph l3");
         put(
                 Field.LOAD_TOTAL,
                 "total connected|total|total load|connected load|total connected load|total va|total kva|connected|conn load|total conn load|total connected va|total conn|connected total|total connected kva|total conn va|total conn kva|grand total|total kw|panel total|total w");

@@ -1,13 +1,16 @@
 package asfound.drawing.schedule;
 
 import asfound.drawing.page.Sheet;
+import asfound.drawing.page.Word;
 import asfound.model.Box;
 import asfound.recordset.Settings;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Reads the circuits of one table. */
 final class PanelReader {
@@ -27,16 +30,18 @@ final class PanelReader {
      *
      * @param name the panel that the rows of a combined list name; empty elsewhere
      * @param drafts in order of their lowest position
-     * @param strays texts among the rows that no row took
+     * @param strays texts in a column of the rows that no row took
+     * @param taken the words that stand in the rows that were read, positions too
      * @param cost what speaks against the reading, in rows
      * @param box from the first row to the last
      */
-    record Circuits(String name, List<Draft> drafts, List<String> strays, double cost, Box box) {}
+    record Circuits(String name, List<Draft> drafts, List<Leftover> strays, Set<Word> taken, double cost, Box box) {}
 
     List<Circuits> read(Table table, String unit) {
         Map<String, Part> parts = new LinkedHashMap<>();
         double bottom = table.box().bottom();
-        List<String> strays = new ArrayList<>();
+        List<Leftover> strays = new ArrayList<>();
+        Set<Word> taken = new HashSet<>();
         for (Side side : table.sides()) {
             RowReader reader = new RowReader(sheet, phrases, side, table.bodyTop());
             List<Row> rows = reader.read();
@@ -49,6 +54,10 @@ final class PanelReader {
                 part.cost += joined.cost();
             });
             strays.addAll(reader.strays());
+            taken.addAll(reader.taken());
+            rows.forEach(
+                    row -> row.token().ifPresent(t -> taken.addAll(t.phrase().words())));
+            side.spine().tokens().forEach(t -> taken.addAll(t.phrase().words()));
             bottom = Math.max(bottom, reader.bottom());
         }
         Box b = table.box();
@@ -60,7 +69,9 @@ final class PanelReader {
             Box box = name.isEmpty()
                     ? whole
                     : part.drafts.stream().map(Draft::box).reduce(Box::union).orElse(whole);
-            out.add(new Circuits(name, part.drafts, out.isEmpty() ? strays : List.of(), part.cost, box));
+            boolean first = out.isEmpty();
+            out.add(new Circuits(
+                    name, part.drafts, first ? strays : List.of(), first ? taken : Set.of(), part.cost, box));
         });
         return out;
     }

@@ -49,7 +49,7 @@ final class PdfReader {
     }
 
     /** What one page gave. */
-    private record PageReading(List<Directory> directories, List<Problem> problems) {}
+    private record PageReading(List<Part> parts, List<Problem> problems) {}
 
     ScheduleReading read(Source source) {
         int pages;
@@ -208,22 +208,22 @@ final class PdfReader {
     }
 
     private PageReading explained(Source source, Page page, Place place) {
-        List<Directory> directories = new ArrayList<>();
+        List<Part> parts = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         SheetReader sheets = new SheetReader(settings);
         for (Sheet sheet : page.sheets()) {
             SheetReader.SheetReading read = sheets.read(sheet, Names.ofFile(source.file()));
-            directories.addAll(read.directories());
+            parts.addAll(read.parts());
             problems.addAll(read.problems());
         }
-        problems.addAll(Legibility.problems(page, place, !directories.isEmpty()));
+        problems.addAll(Legibility.problems(page, place, !parts.isEmpty()));
         if (page.tooDeep())
             problems.add(new Problem(
                     place,
                     "Parts of the page are drawn within each other deeper than they are followed; what they show was not"
                             + " read.",
                     "Check this page by hand, or print it to a new PDF."));
-        return new PageReading(directories, problems);
+        return new PageReading(parts, problems);
     }
 
     private static PageReading failed(Place place, String message, String remedy) {
@@ -261,12 +261,12 @@ final class PdfReader {
     private ScheduleReading together(Work work, int pages) {
         Source source = work.source;
         PageReading[] all = work.all;
-        List<Directory> directories = new ArrayList<>();
+        List<Part> parts = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         for (int i = 0; i < all.length; i++) {
             if (all[i] == null) problems.add(unreached(work, i + 1));
             else {
-                directories.addAll(all[i].directories());
+                parts.addAll(all[i].parts());
                 problems.addAll(all[i].problems());
             }
         }
@@ -275,7 +275,8 @@ final class PdfReader {
                     Place.file(source.file()),
                     "Only the first " + all.length + " of " + pages + " pages were read.",
                     "Split the file, or " + Limit.PAGES.raise() + "."));
-        List<Directory> joined = Continuations.join(directories);
+        List<Directory> joined =
+                Continuations.join(parts).stream().map(Extent::checked).toList();
         problems.addAll(Continuations.apart(joined));
         return new ScheduleReading(joined, problems, pages);
     }

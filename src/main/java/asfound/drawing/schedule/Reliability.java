@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** How far a reading can be relied on, and what in it a person must look at. */
 final class Reliability {
@@ -30,18 +31,27 @@ final class Reliability {
     private Reliability() {}
 
     static Reliability of(
-            PanelReader.Circuits circuits, Table table, boolean named, Function<asfound.model.Box, Place> places) {
+            PanelReader.Circuits circuits,
+            List<Leftover> leftovers,
+            Table table,
+            boolean named,
+            Function<asfound.model.Box, Place> places) {
         Reliability r = new Reliability();
         Place whole = places.apply(circuits.box());
-        r.positions(circuits, table, whole);
         for (Draft d : circuits.drafts()) r.draft(d, places.apply(d.box()));
-        for (String stray : circuits.strays())
-            r.say(whole, 0.04, "Text among the rows belongs to no position: '" + stray + "'.");
+        for (Leftover stray : circuits.strays())
+            r.say(
+                    places.apply(stray.box()),
+                    0.04,
+                    "Text among the rows belongs to no position: '" + stray.text() + "'.");
+        for (Leftover rest : leftovers) r.say(places.apply(rest.box()), 0.02, "Not understood: '" + rest.text() + "'.");
+        r.ways(circuits, table, whole);
         r.columns(table, whole);
+        r.entries(circuits, places);
+        r.phases(circuits, table, places);
         r.ratings(circuits, whole);
         r.confidence -= Math.min(0.3, 0.03 * circuits.cost());
         if (!named) r.say(whole, 0.1, "No designation was found; the directory goes by the name of its file or sheet.");
-        r.sides(circuits, table, whole);
         long odd = circuits.drafts().stream()
                 .filter(d -> d.ratingA()
                         .value()
@@ -76,47 +86,8 @@ final class Reliability {
         say(place, 0.03, "Position " + d.positions().get(0) + " could not be read in full: " + d.trouble() + ".");
     }
 
-    /** Where each position has its row, none is missing between the first and the last. */
-    private void positions(PanelReader.Circuits circuits, Table table, Place whole) {
-        boolean rowEach = table.sides().stream()
-                .flatMap(s -> s.spine().tokens().stream())
-                .allMatch(t -> t.text().numbers().size() == 1);
-        Set<Integer> seen = new TreeSet<>();
-        circuits.drafts().forEach(d -> seen.addAll(d.positions()));
-        if (seen.isEmpty()) return;
-        int highest = seen.stream().max(Integer::compare).orElse(0),
-                lowest = seen.iterator().next();
-        List<Integer> missing = new ArrayList<>();
-        for (int p = lowest; p <= highest; p++) if (!seen.contains(p)) missing.add(p);
-        if (missing.isEmpty()) return;
-        boolean few = missing.size() * 4 < highest - lowest;
-        if (rowEach && few) {
-            unread.addAll(missing);
-            for (int p : missing)
-                say(whole, 0.02, "Position " + p + " was not found between " + lowest + " and " + highest + ".");
-        } else if (rowEach)
-            say(
-                    whole,
-                    0.3,
-                    missing.size() + " positions between " + lowest + " and " + highest + " were not found: " + missing
-                            + ".");
-        else confidence -= 0.02;
-    }
-
-    /** Both sides of a panel are there, end together, and no position is printed twice. */
-    private void sides(PanelReader.Circuits circuits, Table table, Place whole) {
-        List<Spine> spines = table.sides().stream().map(Side::spine).toList();
-        Spine first = spines.get(0);
-        boolean half = spines.size() == 1 && first.tokens().size() > 2 && (first.isOdd() || first.isEven());
-        if (half && circuits.name().isEmpty())
-            say(
-                    whole,
-                    0.2,
-                    "Only " + (first.isOdd() ? "odd" : "even") + " positions were found: the other side is missing.");
-        if (spines.size() == 2 && spines.stream().allMatch(s -> s.isOdd() || s.isEven())) {
-            int a = highest(first), b = highest(spines.get(1));
-            if (Math.abs(a - b) > 1) say(whole, 0.1, "One side ends at position " + a + " and the other at " + b + ".");
-        }
+    /** A way that prints one entry for three phases may be a device of three poles. */
+    private void ways(PanelReader.Circuits circuits, Table table, Place whole) {
         if (AcrossWays.isAcross(table))
             for (int way : AcrossWays.written(circuits.drafts())) {
                 unread.add(3 * way - 2);
@@ -125,13 +96,6 @@ final class Reliability {
                         0.05,
                         "Way " + way + " has one entry for its three phases; it may be a device of three poles.");
             }
-        Set<Integer> once = new TreeSet<>(), twice = new TreeSet<>();
-        for (Draft d : circuits.drafts()) for (int p : d.positions()) if (!once.add(p)) twice.add(p);
-        for (int p : twice) say(whole, 0.02, "Position " + p + " belongs to two entries.");
-    }
-
-    private static int highest(Spine s) {
-        return s.everyNumber().stream().max(Integer::compare).orElse(0);
     }
 
     /** A side without a description or a rating is half a directory; a column that nobody understands may hold anything. */
@@ -213,6 +177,53 @@ final class Reliability {
                     "Most circuits were read without a rating.",
                     "Look at the drawing at this place. In a table with a column of ratings, name it under 'columns' in"
                             + " record.yaml."));
+    }
+
+    /** What an entry lacks that the others have, and loads that are no figures. */
+    private void entries(PanelReader.Circuits circuits, Function<asfound.model.Box, Place> places) {
+        long loads = circuits.drafts().stream().filter(Reliability::isLoad).count();
+        long rated = circuits.drafts().stream()
+                .filter(Reliability::isLoad)
+                .filter(d -> !d.ratingA().isBlank())
+                .count();
+        boolean mostRated = loads >= 4 && rated * 10 >= loads * 7;
+        for (Draft d : circuits.drafts()) {
+            int position = d.positions().get(0);
+            Place place = places.apply(d.box());
+            boolean bare = d.description().isEmpty() && d.ratingA().isBlank();
+            if (isLoad(d) && bare && rated > 0) {
+                unread.add(position);
+                say(
+                        place,
+                        0.03,
+                        "Position " + position
+                                + " has a load, and neither a description nor a rating: it may belong to the device before.");
+            } else if (isLoad(d) && d.ratingA().isBlank() && mostRated)
+                say(place, 0.01, "Position " + position + " has no rating, as most others have.");
+            d.loads().stream()
+                    .filter(l -> l.isUnreadable())
+                    .findFirst()
+                    .ifPresent(l -> say(
+                            place,
+                            0.01,
+                            "Position " + position + " could not be read in full: load '" + l.raw() + "'."));
+        }
+    }
+
+    private void phases(PanelReader.Circuits circuits, Table table, Function<asfound.model.Box, Place> places) {
+        int columns = (int) Stream.of(Role.LOAD_A, Role.LOAD_B, Role.LOAD_C)
+                .filter(role -> table.sides().stream().anyMatch(s -> s.roles().containsKey(role)))
+                .count();
+        for (Draft d : Rotation.breaking(circuits.drafts(), columns))
+            say(
+                    places.apply(d.box()),
+                    0.01,
+                    "Position " + d.positions().get(0)
+                            + " has its load under other phases than its neighbours' order gives it.");
+    }
+
+    private static boolean isLoad(Draft d) {
+        return d.use() == Directory.Use.LOAD;
     }
 
     /** Its heading says what it holds; or it has none and holds phases or sizes of wire. */

@@ -45,10 +45,9 @@ final class RowLattice {
         List<Row> out = new ArrayList<>();
         boolean each = spine.tokens().stream()
                 .allMatch(t -> t.text().numbers().size() == 1 && !t.text().isWay());
-        int[] steps = spine.tokens().size() > 1 && (spine.isOdd() || spine.isEven()) ? new int[] {2} : new int[] {1, 2};
         for (int i = 0; i < spine.tokens().size(); i++) {
             Spine.Token t = spine.tokens().get(i);
-            if (i > 0 && each) between(spine.tokens().get(i - 1), t, steps, out);
+            if (i > 0 && each) between(spine.tokens().get(i - 1), t, steps(i), out);
             out.add(new Row(Optional.of(t), t.text().order(), t.y()));
         }
         boolean once = out.stream().anyMatch(r -> r.token().isEmpty());
@@ -56,10 +55,51 @@ final class RowLattice {
         return out;
     }
 
-    /** Where positions stand only beside a device's first pole, the last device's further poles follow the last position. */
+    /** How far apart in number neighbouring rows can be: two where all around are odd, or all even. */
+    private int[] steps(int i) {
+        List<Spine.Token> all = spine.tokens();
+        int from = i - 1, to = i, rest = all.get(i).text().order() % 2;
+        while (from > 0 && rises(from) && all.get(from - 1).text().order() % 2 == rest) from--;
+        while (to + 1 < all.size() && rises(to + 1) && all.get(to + 1).text().order() % 2 == rest) to++;
+        boolean alike = all.get(i - 1).text().order() % 2 == rest && to - from + 1 >= Math.min(6, all.size());
+        return alike ? new int[] {2} : new int[] {1, 2};
+    }
+
+    private boolean rises(int i) {
+        return spine.tokens().get(i).text().order()
+                > spine.tokens().get(i - 1).text().order();
+    }
+
+    /**
+     * Where positions stand only beside a device's first pole, further poles follow the last position: of the last device,
+     * or of those before it, as long as lines go on that hold nothing but marks and loads.
+     */
     private void after(Spine.Token last, List<Row> out) {
-        int poles = phrases.stream()
-                .filter(p -> Math.abs(p.centreY() - last.y()) < 0.4 * size)
+        boolean second = spine.isOdd()
+                || spine.isEven()
+                || spine.tokens().size() > 1 && steps(spine.tokens().size() - 1).length == 1;
+        int step = second ? 2 : 1;
+        double pitch = out.size() > 1 ? (last.y() - out.get(0).y()) / (out.size() - 1) : spine.pitch();
+        int owed = last.text().order();
+        for (Spine.Token t : spine.tokens()) owed = Math.max(owed, t.text().order() + 2 * (poles(t) - 1));
+        int rows = (owed - last.text().order()) / step;
+        if (rows == 0) return;
+        double at = last.y(), reach = 1.6 * Math.max(pitch, spine.pitch());
+        int number = last.text().order(), found = 0;
+        for (double y : levels(last.y(), last.y() + (2.5 * rows + 1) * pitch)) {
+            if (found == rows || y - at > reach || !carriesOn(y)) break;
+            out.add(new Row(Optional.empty(), number += step, y));
+            at = y;
+            found++;
+        }
+        for (int k = found + 1; k < poles(last); k++)
+            out.add(new Row(Optional.empty(), number += step, at += Math.min(pitch, spine.pitch())));
+    }
+
+    /** The poles that are printed beside a position. */
+    private int poles(Spine.Token t) {
+        return phrases.stream()
+                .filter(p -> Math.abs(p.centreY() - t.y()) < 0.4 * size)
                 .filter(p -> in(Role.POLES, p) || in(Role.DEVICE, p))
                 .map(p -> in(Role.POLES, p)
                         ? DeviceText.polesOnly(p.text())
@@ -67,16 +107,20 @@ final class RowLattice {
                 .flatMap(Optional::stream)
                 .findFirst()
                 .orElse(1);
-        int step = spine.isOdd() || spine.isEven()
-                ? 2
-                : out.size() > 1 ? last.text().order() - out.get(out.size() - 2).number() : 1;
-        if (step != 1 && step != 2) return;
-        double pitch = out.size() > 1 ? (last.y() - out.get(0).y()) / (out.size() - 1) : spine.pitch();
-        List<Double> below = poles == 1 ? List.of() : levels(last.y(), last.y() + (2.5 * poles + 1) * pitch);
-        for (int k = 1; k < poles; k++) {
-            double y = k <= below.size() ? below.get(k - 1) : last.y() + k * Math.min(pitch, spine.pitch());
-            out.add(new Row(Optional.empty(), last.text().order() + k * step, y));
-        }
+    }
+
+    /** On this level stand nothing but marks, loads and phases. */
+    private boolean carriesOn(double y) {
+        double left = side.left(), right = side.right();
+        return phrases.stream()
+                .filter(p -> Math.abs(p.centreY() - y) < 0.3 * size)
+                .filter(p -> p.centreX() > left && p.centreX() < right)
+                .allMatch(p -> Texts.saysNothing(p.text())
+                        || in(Role.PHASE, p)
+                        || side.roles().entrySet().stream()
+                                .anyMatch(e -> e.getKey().isLoad()
+                                        && e.getValue().holds(p.centreX())
+                                        && LoadText.parse(p.text(), false).isPresent()));
     }
 
     private boolean in(Role role, Phrase p) {

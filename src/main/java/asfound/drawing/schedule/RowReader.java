@@ -7,8 +7,10 @@ import asfound.model.Box;
 import asfound.recordset.Patience;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Puts what stands in a side's columns to its rows. */
 final class RowReader {
@@ -21,7 +23,8 @@ final class RowReader {
     private final double bottom;
     private final double size;
     private final List<Double> spineBounds;
-    private final List<String> strays = new ArrayList<>();
+    private final List<Leftover> strays = new ArrayList<>();
+    private final Set<Word> taken = new HashSet<>();
 
     RowReader(Sheet sheet, List<Phrase> phrases, Side side, double top) {
         this.sheet = sheet;
@@ -42,9 +45,14 @@ final class RowReader {
         return rows;
     }
 
-    /** Text among the rows that no column took. */
-    List<String> strays() {
+    /** Text of a column that no row took. */
+    List<Leftover> strays() {
         return strays;
+    }
+
+    /** The words that stand in some cell or were told as strays. */
+    Set<Word> taken() {
+        return taken;
     }
 
     double bottom() {
@@ -115,6 +123,7 @@ final class RowReader {
             for (Word w : p.words()) if (belongs(p, w, role, column)) own.add(w);
         }
         List<Line> out = new ArrayList<>();
+        taken.addAll(own);
         for (List<Word> line : Phrase.lines(own)) {
             Phrase whole = Phrase.of(line);
             out.add(new Line(whole.text(), whole.box()));
@@ -161,7 +170,7 @@ final class RowReader {
         for (Line line : lines) {
             int[] span = span(line, bounds, manner);
             if (span == null) {
-                strays.add(line.text());
+                strays.add(new Leftover(line.text(), line.box()));
                 continue;
             }
             Row.Cell cell = new Row.Cell(line.text(), line.box(), span[1] - span[0]);

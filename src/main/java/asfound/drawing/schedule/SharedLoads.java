@@ -2,8 +2,11 @@ package asfound.drawing.schedule;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 
 /**
  * Load columns in the middle of a panel that serve both sides: under each phase stand two columns, the left one with the
@@ -25,6 +28,7 @@ final class SharedLoads {
         while (to < all.size() && isLoad(all.get(to), left.spine().centreX())) to++;
         int columns = to - from;
         boolean balanced = cut - from == to - cut;
+        if (columns > 2 && isEachOwn(all.subList(from, to))) return halved(left, right, all.subList(from, to));
         if (columns != 4 && columns != 6 || balanced && isMirrored(all.subList(from, to))) return List.of(left, right);
         Map<Role, Column> ofLeft = without(left), ofRight = without(right);
         for (int k = 0; k < columns / 2; k++) {
@@ -34,6 +38,36 @@ final class SharedLoads {
         return List.of(
                 new Side(left.spine(), left.columns(), ofLeft, left.quality()),
                 new Side(right.spine(), right.columns(), ofRight, right.quality()));
+    }
+
+    /** Both halves of the columns name the same phases, each once: {@code A B C | A B C}, {@code A B | B A}. */
+    private static boolean isEachOwn(List<Column> columns) {
+        if (columns.size() % 2 != 0) return false;
+        List<Role> phases = columns.stream()
+                .map(SharedLoads::phaseOf)
+                .filter(Objects::nonNull)
+                .toList();
+        if (phases.size() != columns.size()) return false;
+        Set<Role> first = EnumSet.copyOf(phases.subList(0, phases.size() / 2)),
+                second = EnumSet.copyOf(phases.subList(phases.size() / 2, phases.size()));
+        return first.equals(second) && first.size() == phases.size() / 2;
+    }
+
+    private static List<Side> halved(Side left, Side right, List<Column> columns) {
+        Map<Role, Column> ofLeft = without(left), ofRight = without(right);
+        int half = columns.size() / 2;
+        for (int k = 0; k < columns.size(); k++)
+            (k < half ? ofLeft : ofRight).put(phaseOf(columns.get(k)), columns.get(k));
+        List<Column> rest = new ArrayList<>(left.columns()), own = new ArrayList<>(columns.subList(0, half));
+        rest.removeAll(columns);
+        own.addAll(0, rest);
+        List<Column> others = new ArrayList<>(right.columns()),
+                theirs = new ArrayList<>(columns.subList(half, columns.size()));
+        others.removeAll(columns);
+        theirs.addAll(others);
+        return List.of(
+                new Side(left.spine(), own, ofLeft, left.quality()),
+                new Side(right.spine(), theirs, ofRight, right.quality()));
     }
 
     private static Map<Role, Column> without(Side side) {

@@ -24,19 +24,27 @@ final class SheetReader {
     }
 
     /** What one sheet gave. */
-    record SheetReading(List<Directory> directories, List<Problem> problems) {}
+    record SheetReading(List<Part> parts, List<Problem> problems) {}
 
     SheetReading read(Sheet sheet, String fallbackName) {
         List<Phrase> phrases = Phrase.of(sheet);
         TableFinder finder = new TableFinder(sheet, phrases);
         List<Table> tables = finder.find();
-        List<Directory> directories = new ArrayList<>();
+        List<Part> parts = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         PanelReader panels = new PanelReader(sheet, phrases, settings);
         List<List<PanelReader.Circuits>> read =
                 tables.stream().map(t -> panels.read(t, "")).toList();
         List<Box> boxes = tables.stream().map(Table::box).toList();
         List<HeaderText> headers = Headers.of(sheet, phrases, boxes).read();
+        Set<Box> labelled = new HashSet<>();
+        headers.forEach(h -> labelled.addAll(h.labelled()));
+        List<List<Leftover>> leftovers = new ArrayList<>();
+        for (int t = 0; t < tables.size(); t++) {
+            PanelReader.Circuits first = read.get(t).get(0);
+            leftovers.add(
+                    Leftovers.of(phrases, tables.get(t), tables, first.box().bottom(), first.taken(), labelled));
+        }
         Set<Integer> done = new HashSet<>();
         for (int t = 0; t < tables.size(); t++) {
             Optional<Phrase> foreign = ForeignTables.title(phrases, boxes.get(t));
@@ -48,17 +56,21 @@ final class SheetReader {
             int other = otherHalf(tables, headers, t);
             if (other > 0 && read.get(t).size() == 1 && read.get(other).size() == 1) {
                 done.add(other);
-                directories.add(directory(
+                parts.add(part(
                         sheet,
                         phrases,
                         Halves.table(tables.get(t), tables.get(other)),
+                        both(leftovers.get(t), leftovers.get(other)),
                         headers.get(t),
                         Halves.circuits(read.get(t).get(0), read.get(other).get(0)),
                         fallbackName));
             } else
-                for (PanelReader.Circuits circuits : read.get(t))
-                    directories.add(directory(sheet, phrases, tables.get(t), headers.get(t), circuits, fallbackName));
+                for (PanelReader.Circuits circuits : read.get(t)) {
+                    List<Leftover> own = circuits == read.get(t).get(0) ? leftovers.get(t) : List.of();
+                    parts.add(part(sheet, phrases, tables.get(t), own, headers.get(t), circuits, fallbackName));
+                }
         }
+        List<Directory> directories = parts.stream().map(Part::directory).toList();
         problems.addAll(UnreadTitles.problems(sheet, phrases, directories, boxes));
         for (int i = 0; i < directories.size(); i++)
             for (int j = 0; j < i; j++)
@@ -68,13 +80,14 @@ final class SheetReader {
                             "Two directories on this sheet were both read as '"
                                     + directories.get(i).panel() + "'.",
                             "Look which of them has another name."));
+        problems.addAll(Unnamed.beside(directories));
         for (Box box : finder.unexplained())
             problems.add(new Problem(
                     sheet.place(box),
                     "This looks like a schedule and could not be explained: a column of positions without descriptions or"
                             + " ratings beside it.",
                     "Read this part by hand."));
-        return new SheetReading(directories, problems);
+        return new SheetReading(parts, problems);
     }
 
     /** The table below that completes one without a name of its own; 0 where none does. */
@@ -85,6 +98,12 @@ final class SheetReader {
         return 0;
     }
 
+    private static List<Leftover> both(List<Leftover> a, List<Leftover> b) {
+        List<Leftover> out = new ArrayList<>(a);
+        out.addAll(b);
+        return out;
+    }
+
     private static Problem notAPanel(Sheet sheet, Phrase title) {
         return new Problem(
                 sheet.place(title.box()),
@@ -92,10 +111,11 @@ final class SheetReader {
                 "If it is one, read it by hand.");
     }
 
-    private static Directory directory(
+    private static Part part(
             Sheet sheet,
             List<Phrase> phrases,
             Table table,
+            List<Leftover> leftovers,
             HeaderText header,
             PanelReader.Circuits circuits,
             String fallback) {
@@ -115,10 +135,25 @@ final class SheetReader {
         }
         Directory.Header head = circuits.name().isEmpty() ? header.header() : named(circuits.name(), place);
         String panel = head.designation().or(fallback);
-        Reliability relied = Reliability.of(circuits, table, head.designation().isStated(), sheet::place);
+        Reliability relied =
+                Reliability.of(circuits, leftovers, table, head.designation().isStated(), sheet::place);
         List<Problem> problems = new ArrayList<>(relied.problems());
         problems.addAll(Lugs.problems(phrases, circuits.box(), sheet::place));
-        return new Directory(panel, head, out, header.totals(), place, relied.confidence(), relied.unread(), problems);
+        Directory read =
+                new Directory(panel, head, out, header.totals(), place, relied.confidence(), relied.unread(), problems);
+        return new Part(
+                read, isRowEach(table), isPaired(table), !circuits.name().isEmpty());
+    }
+
+    private static boolean isRowEach(Table table) {
+        return table.sides().stream()
+                .flatMap(s -> s.spine().tokens().stream())
+                .allMatch(t -> t.text().numbers().size() == 1);
+    }
+
+    private static boolean isPaired(Table table) {
+        return table.sides().size() == 2
+                && table.sides().stream().map(Side::spine).allMatch(s -> s.isOdd() || s.isEven());
     }
 
     /** The header of one panel of a combined list: its name alone. */

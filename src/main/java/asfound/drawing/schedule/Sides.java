@@ -4,6 +4,7 @@ import asfound.recordset.Patience;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Shares out the columns of one band of rows among its spines: every way to cut between neighbouring spines is tried, and
@@ -13,9 +14,11 @@ final class Sides {
 
     private final List<Spine> spines;
     private final List<Column> columns;
+    private final double[] blanks;
     private final int[] home;
 
-    private Sides(List<Spine> spines, List<Column> all) {
+    private Sides(List<Spine> spines, List<Column> all, double[] blanks) {
+        this.blanks = blanks;
         this.spines = spines;
         columns = all;
         home = new int[spines.size()];
@@ -23,8 +26,33 @@ final class Sides {
     }
 
     /** One side for each spine, in their order from left to right. */
-    static List<Side> of(List<Spine> spines, List<Column> columns) {
-        return new Sides(spines, columns).best();
+    static List<Side> of(List<Spine> spines, Grid grid) {
+        List<Column> columns = grid.columns();
+        Sides sides = new Sides(spines, columns, grid.blanks(columns));
+        List<Side> best = sides.best();
+        return sides.uniform(quality(best) - 0.1).orElse(best);
+    }
+
+    private static double quality(List<Side> sides) {
+        return sides.stream().mapToDouble(Side::quality).sum();
+    }
+
+    /**
+     * The sides with the positions at the left of each, or at the right of each, where that makes as much sense as any other
+     * way to cut: a sheet's tables are made alike, and a column between two of them belongs to both by its content alone.
+     */
+    private Optional<List<Side>> uniform(double least) {
+        int n = spines.size(), m = columns.size();
+        if (n < 2 || m == 0) return Optional.empty();
+        List<Side> atLeft = new ArrayList<>(), atRight = new ArrayList<>();
+        for (int s = 0; s < n; s++) {
+            if (s > 0 && home[s] <= home[s - 1]) return Optional.empty();
+            atLeft.add(side(s, s == 0 ? 0 : home[s], s == n - 1 ? m : home[s + 1]));
+            atRight.add(side(s, s == 0 ? 0 : home[s - 1] + 1, s == n - 1 ? m : home[s] + 1));
+        }
+        if (home[0] == 0 && quality(atLeft) >= least) return Optional.of(atLeft);
+        if (home[n - 1] == m - 1 && quality(atRight) >= least) return Optional.of(atRight);
+        return Optional.empty();
     }
 
     private int columnOf(Spine spine) {
@@ -80,10 +108,11 @@ final class Sides {
         return Side.of(spines.get(s), own);
     }
 
-    /** Sides are rather parted where columns stand apart. */
+    /** Of ways to cut that make the same sense, that through the widest blank is taken. */
     private double gapBefore(int start, int s) {
         if (s == 0 || start == 0 || start >= columns.size()) return 0;
-        double gap = columns.get(start).left() - columns.get(start - 1).right();
-        return gap > spines.get(s).size() ? 0.15 : 0;
+        double widest = 0;
+        for (int c = home[s - 1] + 1; c <= home[s]; c++) widest = Math.max(widest, blanks[c]);
+        return blanks[start] < 2.5 * spines.get(s).size() ? 0 : 0.1 * Math.max(0, blanks[start]) / widest;
     }
 }

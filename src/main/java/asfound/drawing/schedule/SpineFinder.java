@@ -93,7 +93,8 @@ final class SpineFinder {
     }
 
     private boolean isHeadedBetween(Phrase above, Phrase below) {
-        return between(above, below).stream().anyMatch(p -> isPosition(p.text()));
+        if (between(above, below).stream().anyMatch(p -> isPosition(p.text()))) return true;
+        return turnedHeading(below).filter(h -> h.y() > above.centreY()).isPresent();
     }
 
     /** Something else stands between two entries of a column. */

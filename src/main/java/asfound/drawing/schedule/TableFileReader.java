@@ -65,12 +65,11 @@ final class TableFileReader {
             String name = grid.sheet().isEmpty() ? Names.ofFile(source.file()) : grid.sheet();
             SheetReader.SheetReading read =
                     reader.read(GridSheet.of(grid, merged.getOrDefault(grid.sheet(), List.of())), name);
-            directories.addAll(read.directories());
+            List<Directory> own = read.parts().stream().map(Extent::checked).toList();
+            directories.addAll(own);
             problems.addAll(read.problems());
-            PassedOver.problem(grid, read.directories()).ifPresent(problems::add);
-            if (read.directories().isEmpty()
-                    && read.problems().isEmpty()
-                    && !grid.rows().isEmpty()) problems.add(notRecognised(grid));
+            PassedOver.problem(grid, own).ifPresent(problems::add);
+            if (own.isEmpty() && read.problems().isEmpty() && !grid.rows().isEmpty()) problems.add(notRecognised(grid));
         }
         return new ScheduleReading(directories, problems, grids.grids().size());
     }

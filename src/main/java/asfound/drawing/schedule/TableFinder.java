@@ -47,9 +47,18 @@ final class TableFinder {
         }
         for (List<Spine> band : bands)
             if (band.stream().anyMatch(s -> s.tokens().size() > 2))
-                band.removeIf(s -> s.tokens().size() == 1);
+                band.removeIf(s -> s.tokens().size() == 1 && !isHeadedLike(s, band));
         for (List<Spine> band : bands) band.sort(Comparator.comparingDouble(Spine::centreX));
         return bands;
+    }
+
+    /** Its heading stands in one line with that of a longer column: the side has a single device left on this page. */
+    private static boolean isHeadedLike(Spine lone, List<Spine> band) {
+        return band.stream()
+                .filter(s -> s.tokens().size() > 1 && s.headed() && lone.headed())
+                .anyMatch(s -> Math.abs(s.heading().orElseThrow().y()
+                                - lone.heading().orElseThrow().y())
+                        < 0.3 * lone.size());
     }
 
     private static boolean sideBySide(Spine a, Spine b) {
@@ -63,7 +72,7 @@ final class TableFinder {
         List<Spine> spines = new ArrayList<>(band);
         while (!spines.isEmpty()) {
             Grid grid = new Grid(sheet, phrases, spines);
-            List<Side> sides = Sides.of(spines, grid.columns());
+            List<Side> sides = Sides.of(spines, grid);
             List<Spine> poor = new ArrayList<>();
             for (Side side : sides) if (!isSide(side)) poor.add(side.spine());
             if (poor.isEmpty() || arePlainHalves(sides)) {
@@ -132,7 +141,7 @@ final class TableFinder {
     private void closer(List<Side> panel, Grid band, double left, double right) {
         List<Spine> spines = panel.stream().map(Side::spine).toList();
         Grid own = new Grid(sheet, phrases, spines, left, right);
-        List<Side> sides = Sides.of(spines, own.columns());
+        List<Side> sides = Sides.of(spines, own);
         if (sides.stream().allMatch(TableFinder::isSide)) add(sides, own);
         else add(panel, band);
     }
@@ -160,25 +169,39 @@ final class TableFinder {
         if (lowest == highest + 1 || lowest > highest && lowest - highest < 4) return true;
         // the second half of a sheet whose columns go on from another page; a device may end them without a number
         return lowest > highest
-                && a.step() == 1
-                && b.step() == 1
+                && (a.step() == 1 && b.step() == 1
+                        || isList(a) && isList(b) && last.sequence().equals(next.sequence()))
                 && Math.abs(a.lastY() - b.lastY()) < 3.5 * Math.max(a.pitch(), b.pitch());
     }
 
-    private Table table(List<Side> panel, Grid grid) {
+    /** Its numbers are neither odd ones nor even ones alone. */
+    private static boolean isList(Spine s) {
+        return !s.isOdd() && !s.isEven();
+    }
+
+    /** Around the texts alone: a column may reach far into the blank beside a table, where another's header begins. */
+    private double[] edges(List<Side> panel, Grid grid, double top, double bottom) {
         double left = panel.stream().mapToDouble(Side::left).min().orElse(0);
         double right = panel.stream().mapToDouble(Side::right).max().orElse(0);
+        if (grid.isRuled()) return new double[] {left, right};
+        double first = right, last = left;
+        for (Phrase p : phrases) {
+            if (p.centreY() < top || p.centreY() > bottom || p.centreX() < left || p.centreX() > right) continue;
+            first = Math.min(first, p.left());
+            last = Math.max(last, p.right());
+        }
+        return first < last
+                ? new double[] {Math.max(left, first - 1), Math.min(right, last + 1)}
+                : new double[] {left, right};
+    }
+
+    private Table table(List<Side> panel, Grid grid) {
         double first = panel.stream().mapToDouble(s -> s.spine().firstY()).min().orElse(0);
         double last = panel.stream().mapToDouble(s -> s.spine().lastY()).max().orElse(0);
         double pitch = panel.get(0).spine().pitch();
         double top = Math.min(grid.top(), first - 0.5 * panel.get(0).spine().size());
-        return new Table(
-                panel,
-                top,
-                new Box(
-                        left,
-                        Math.min(top, grid.headTop()),
-                        right - left,
-                        last + 0.5 * pitch - Math.min(top, grid.headTop())));
+        double head = Math.min(top, grid.headTop()), foot = last + 0.5 * pitch;
+        double[] edges = edges(panel, grid, head, foot);
+        return new Table(panel, top, new Box(edges[0], head, edges[1] - edges[0], foot - head));
     }
 }

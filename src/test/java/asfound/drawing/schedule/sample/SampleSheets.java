@@ -104,8 +104,10 @@ final class SampleSheets {
             PDPage page = new PDPage(new PDRectangle(3000, 6000));
             scratch.addPage(page);
             try (PDPageContentStream out = new PDPageContentStream(scratch, page)) {
-                Pen pen = new Pen(
-                        out, 6000, font(layout.font()), bold(layout.font()), SampleLayout.TextStyle.WHOLE, random);
+                // spaced text is wider and so wraps into more lines; the other styles take no more room
+                SampleLayout.TextStyle style =
+                        layout.text() == SampleLayout.TextStyle.SPACED ? layout.text() : SampleLayout.TextStyle.WHOLE;
+                Pen pen = new Pen(out, 6000, font(layout.font()), bold(layout.font()), style, random);
                 SchedulePainter painter = new SchedulePainter(pen, layout, panel);
                 double below = painter.draw(40, 40, 0, painter.rowCount(), true);
                 double beside = layout.headerPlace() == SampleLayout.HeaderPlace.RIGHT ? 45 * layout.size() : 0;

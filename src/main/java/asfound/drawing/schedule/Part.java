@@ -1,0 +1,22 @@
+package asfound.drawing.schedule;
+
+import asfound.model.Directory;
+
+/**
+ * A directory as one page shows it, before what goes on on the next page is put to it.
+ *
+ * @param rowEach every position has a row of its own, so that a number that is missing is missed
+ * @param paired odd positions stand on one side and even ones on the other
+ * @param listed it is the rows of one panel in a list of several
+ */
+record Part(Directory directory, boolean rowEach, boolean paired, boolean listed) {
+
+    Part with(Directory other) {
+        return new Part(other, rowEach, paired, listed);
+    }
+
+    /** Both together; a page alone may show one side only. */
+    Part joined(Directory whole, Part next) {
+        return new Part(whole, rowEach && next.rowEach, paired && next.paired, listed || next.listed);
+    }
+}
