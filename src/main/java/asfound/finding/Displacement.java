@@ -27,8 +27,8 @@ final class Displacement {
             ways.addAll(ShiftRuns.of(panel, panel.side(odd), true, odd ? "odd" : "even"));
             ways.addAll(ShiftRuns.of(panel, panel.side(odd), false, odd ? "odd" : "even"));
         }
-        ways.addAll(ShiftRuns.of(panel, panel.entries(), false, "both"));
         ways.addAll(d.exchangedSides());
+        ways.addAll(ShiftRuns.of(panel, panel.entries(), false, "both"));
         d.renumbered().ifPresent(ways::add);
         List<Rings.Ring> rings = ways.isEmpty() ? List.of() : panel.rings();
         return ways.stream()
@@ -65,6 +65,7 @@ final class Displacement {
         long rows = run.stream().filter(row -> !exchangedIn(row).isEmpty()).count();
         if (rows >= Shift.RUN)
             ways.add(new Shift(
+                    Shift.Manner.SIDES_EXCHANGED,
                     "stand on the opposite side from where they were traced (odd and even exchanged)",
                     run.stream().flatMap(row -> exchangedIn(row).stream()).toList(),
                     run.stream().flatMap(List::stream).filter(panel::isOpen).toList()));
@@ -106,7 +107,10 @@ final class Displacement {
                 ? "are drawn as numbered across the two sides and were traced as numbered down them"
                 : "are drawn as numbered down the two sides and were traced as numbered across them";
         return Optional.of(new Shift(
-                how, hits, panel.entries().stream().filter(panel::isOpen).toList()));
+                Shift.Manner.NUMBERED_OTHERWISE,
+                how,
+                hits,
+                panel.entries().stream().filter(panel::isOpen).toList()));
     }
 
     /** The number that a place has when numbered down, from the number that it has when numbered across. */

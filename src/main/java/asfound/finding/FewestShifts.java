@@ -3,21 +3,33 @@ package asfound.finding;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The shifts that together explain most of a panel's displaced entries, and of those the fewest. Each way is tried as the
  * first, and the largest of what is left taken after it; where two explanations are as good, the plainer first one stays.
+ *
+ * @param shifts in the order in which they were taken
+ * @param asGood what else may have been done to the card, explaining as many entries by as many shifts; empty where nothing
  */
-final class FewestShifts {
+record FewestShifts(List<Shift> shifts, Optional<String> asGood) {
 
-    private FewestShifts() {}
+    private static final Comparator<List<Shift>> BETTER = Comparator.comparingInt(FewestShifts::hits)
+            .thenComparing(Comparator.comparingInt((List<Shift> s) -> s.size()).reversed());
 
-    static List<Shift> of(Facts facts, List<Comparison> panel) {
-        List<Shift> ways = Displacement.of(facts, panel);
-        return ways.stream()
+    static FewestShifts of(Facts facts, List<Comparison> panel) {
+        List<List<Shift>> explanations = Displacement.of(facts, panel).stream()
                 .map(first -> beginningWith(first, facts, panel))
-                .reduce((best, other) -> isBetter(other, best) ? other : best)
+                .toList();
+        List<Shift> best = explanations.stream()
+                .reduce((kept, other) -> BETTER.compare(other, kept) > 0 ? other : kept)
                 .orElse(List.of());
+        Optional<String> asGood = explanations.stream()
+                .filter(other -> BETTER.compare(other, best) == 0)
+                .filter(other -> !manners(other).equals(manners(best)))
+                .map(FewestShifts::inWords)
+                .findFirst();
+        return new FewestShifts(best, asGood);
     }
 
     private static List<Shift> beginningWith(Shift first, Facts facts, List<Comparison> panel) {
@@ -35,15 +47,15 @@ final class FewestShifts {
         return all;
     }
 
-    private static boolean isBetter(List<Shift> one, List<Shift> other) {
-        Comparator<List<Shift>> most = Comparator.comparingInt(FewestShifts::hits);
-        return most.thenComparing(Comparator.comparingInt((List<Shift> s) -> s.size())
-                                .reversed())
-                        .compare(one, other)
-                > 0;
-    }
-
     private static int hits(List<Shift> shifts) {
         return shifts.stream().mapToInt(Shift::hits).sum();
+    }
+
+    private static List<Shift.Manner> manners(List<Shift> shifts) {
+        return shifts.stream().map(Shift::manner).sorted().toList();
+    }
+
+    private static String inWords(List<Shift> shifts) {
+        return Words.list(shifts.stream().map(Shift::how).sorted().toList());
     }
 }

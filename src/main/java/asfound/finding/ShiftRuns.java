@@ -84,7 +84,7 @@ final class ShiftRuns {
             List<Comparison> devices = new ArrayList<>();
             for (int i = Math.min(first, first + k); i <= Math.max(last, last + k); i++)
                 if (at.containsKey(i) && panel.isOpen(at.get(i))) devices.add(at.get(i));
-            shifts.add(new Shift(inWords(hits, k), List.copyOf(hits), devices));
+            shifts.add(new Shift(Shift.Manner.MOVED_ALONG, inWords(hits, k), List.copyOf(hits), devices));
         }
         hits.clear();
     }

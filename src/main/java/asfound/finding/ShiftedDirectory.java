@@ -2,6 +2,7 @@ package asfound.finding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A run of three or more entries stands one or more rows away from where it was traced. Sides exchanged, numbering
@@ -73,8 +74,8 @@ public record ShiftedDirectory(Event event) implements Finding {
     private static List<ShiftedDirectory> shifted(Facts facts) {
         return facts.index().panels().values().stream()
                 .filter(panel -> panel.stream().filter(facts::isOpen).count() >= Shift.RUN)
-                .flatMap(panel -> FewestShifts.of(facts, panel).stream())
-                .map(shift -> of(facts, shift))
+                .map(panel -> FewestShifts.of(facts, panel))
+                .flatMap(fewest -> fewest.shifts().stream().map(shift -> of(facts, shift, fewest.asGood())))
                 .toList();
     }
 
@@ -84,12 +85,14 @@ public record ShiftedDirectory(Event event) implements Finding {
         return of(facts, cards.devices(), cards.inWords(), correction);
     }
 
-    private static ShiftedDirectory of(Facts facts, Shift way) {
+    private static ShiftedDirectory of(Facts facts, Shift way, Optional<String> asGood) {
         String panel = way.devices().get(0).panel();
         String positions =
                 Words.list(way.devices().stream().map(c -> c.device().key()).toList());
         String message = "Entries of " + panel + " " + way.how() + ": " + Words.count(way.hits(), "entry")
-                + " of positions " + positions + ".";
+                + " of positions " + positions + "."
+                + asGood.map(other -> " It may as well be that they " + other + ": trace more of them to tell.")
+                        .orElse("");
         return of(facts, way.devices(), message, "Rewrite positions " + positions + " of " + panel + " as traced.");
     }
 

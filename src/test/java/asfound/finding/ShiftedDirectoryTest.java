@@ -120,4 +120,16 @@ class ShiftedDirectoryTest {
         for (int p = 1; p <= 3; p++) lines.add("LP-2B/" + p + " feeds Recept rm " + (p + 30));
         assertThat(findings()).extracting(Finding::kind).containsExactly("feeds-other", "feeds-other", "feeds-other");
     }
+
+    @Test
+    void of_two_explanations_as_good_the_plainer_is_told_and_the_other_named() {
+        for (int p = 1; p <= 10; p++) lines.add("LP-1/" + p + " RECEPT RM " + (100 + p));
+        // three rows' entries, each traced across the panel: one position on, or on the other side
+        for (int p = 1; p <= 5; p += 2) lines.add("LP-1/" + (p + 1) + " feeds Recept rm " + (100 + p));
+        assertThat(told())
+                .containsExactly(
+                        "shifted-directory: Entries of LP-1 stand on the opposite side from where they were traced "
+                                + "(odd and even exchanged): 3 entries of positions 2, 4 and 6. It may as well be that they "
+                                + "stand one position above where they were traced: trace more of them to tell.");
+    }
 }
