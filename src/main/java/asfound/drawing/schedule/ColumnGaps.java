@@ -57,7 +57,7 @@ final class ColumnGaps {
             }
         if (gaps.size() < 6) return USUAL_SPACE;
         gaps.sort(Comparator.naturalOrder());
-        return Math.max(0.2, gaps.get(gaps.size() / 3));
+        return Math.max(0.2, gaps.get(gaps.size() / 8));
     }
 
     /** Whether a column ends between two neighbours on a line: here, or at the same place in a row near by. */

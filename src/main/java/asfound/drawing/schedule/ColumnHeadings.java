@@ -32,7 +32,7 @@ final class ColumnHeadings {
         headingTop = top;
         above = phrases.stream()
                 .filter(p -> p.centreY() < top && p.centreY() >= top - 9 * size - 2 * pitch)
-                .filter(p -> !HeaderLines.saysOfPanel(p))
+                .filter(p -> !HeaderLines.saysOfPanel(p) && !HeaderLines.isBesideLabel(p, phrases))
                 .toList();
         headFoot = above.stream()
                 .filter(p -> p.right() > extent[0] && p.left() < extent[1])
@@ -52,13 +52,14 @@ final class ColumnHeadings {
         List<Line> lines = headingLines(left, right);
         String best = "", all = "";
         double bestWeight = 0;
-        double lower = top;
+        double lower = top, lowerSize = size;
         for (Line line : lines) {
             if (all.isEmpty() && line.bottom() < headFoot - 3.5 * size) break;
-            double reach = all.isEmpty() ? 2.2 * pitch + 4 * size : 1.1 * line.size() + 0.5;
+            double reach = all.isEmpty() ? 2.2 * pitch + 4 * size : 1.1 * Math.min(line.size(), lowerSize) + 0.5;
             if (lower - line.bottom() > reach) break;
             all = all.isEmpty() ? line.text() : line.text() + " " + all;
             lower = line.top();
+            lowerSize = line.size();
             double weight = Headings.weigh(all).values().stream()
                     .max(Comparator.naturalOrder())
                     .orElse(0.0);

@@ -21,6 +21,9 @@ final class Devices {
     private final List<Row> rows;
     private final Loads loads;
     private final int step;
+    /** Of all sides together: a device at the foot of a first half may go on at the head of the next. */
+    private final int highest;
+
     private final Map<Integer, Integer> rowOf = new HashMap<>();
     private final Set<Integer> taken = new HashSet<>();
     private final List<Draft> drafts = new ArrayList<>();
@@ -30,10 +33,11 @@ final class Devices {
     /** The side begins with a mark, and not with the panel's first position: what it carries on stands elsewhere. */
     private boolean stray;
 
-    private Devices(List<Row> rows, Loads loads, int step) {
+    private Devices(List<Row> rows, Loads loads, int step, int highest) {
         this.rows = rows;
         this.loads = loads;
         this.step = step;
+        this.highest = highest;
         spacesWritten = rows.stream().allMatch(row -> Device.of(row).poles().isEmpty())
                 && rows.stream().anyMatch(Devices::isWrittenSpace);
         for (int r = 0; r < rows.size(); r++)
@@ -47,9 +51,9 @@ final class Devices {
      */
     record Joined(List<Draft> drafts, double cost, int step) {}
 
-    /** Joins the rows where poles of one device are {@code step} positions apart. */
-    static Joined join(List<Row> rows, Loads loads, int step) {
-        Devices devices = new Devices(rows, loads, step);
+    /** Joins the rows where poles of one device are {@code step} positions apart; {@code highest} is the panel's last. */
+    static Joined join(List<Row> rows, Loads loads, int step, int highest) {
+        Devices devices = new Devices(rows, loads, step, highest);
         for (int r = 0; r < rows.size(); r++) if (!devices.taken.contains(r)) devices.device(r);
         return new Joined(List.copyOf(devices.drafts), devices.cost, step);
     }
@@ -166,7 +170,7 @@ final class Devices {
             positions.add(p);
             Integer at = rowOf.get(p);
             if (at == null) {
-                if (p > highest()) cost += 1;
+                if (p > highest) cost += 1;
             } else if (!taken.contains(at) && (continues(rows.get(at)) || repeats(rows.get(r), rows.get(at))))
                 take(at, own);
             else {
@@ -174,10 +178,6 @@ final class Devices {
                 clash = p;
             }
         }
-    }
-
-    private int highest() {
-        return rows.stream().mapToInt(Row::number).max().orElse(0);
     }
 
     /** Without poles printed, marks below a device carry it on; so does a load alone, and a blank where spaces are written. */

@@ -25,6 +25,11 @@ record Draft(
 
     /** A position with nothing beside it. */
     boolean saysNothing() {
-        return use == Use.SPACE && description.isEmpty() && ratingA.isBlank() && trouble.isEmpty();
+        return isBlank() && trouble.isEmpty();
+    }
+
+    /** Nothing or a mark stands beside the position. */
+    boolean isBlank() {
+        return use == Use.SPACE && description.isEmpty() && ratingA.isBlank();
     }
 }

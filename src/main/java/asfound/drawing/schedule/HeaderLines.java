@@ -1,5 +1,6 @@
 package asfound.drawing.schedule;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,11 +11,30 @@ final class HeaderLines {
 
     /** It names the panel, gives a value of it behind its label, or the panel's voltage with its phases or wires. */
     static boolean saysOfPanel(Phrase p) {
+        if (isMarked(p)) return true;
         if (p.words().size() < 2) return false;
         boolean supply = Values.voltageOf(p.text()).isPresent()
                 && (Values.phases(p.text(), false).isPresent()
                         || Values.wires(p.text(), false).isPresent());
         return supply || Titles.nameIn(p.text()).isPresent() || labelled(HeaderWords.of(p));
+    }
+
+    /** A colon ends it: a label, and no heading. */
+    private static boolean isMarked(Phrase p) {
+        return p.text().endsWith(":")
+                && Labels.at(HeaderWords.of(p), 0)
+                        .filter(l -> l.marked() && l.end() == p.words().size())
+                        .isPresent();
+    }
+
+    /** The value of a label that stands to its left. */
+    static boolean isBesideLabel(Phrase p, List<Phrase> phrases) {
+        return phrases.stream()
+                .filter(o -> o.right() <= p.left() + 0.5 && p.left() - o.right() < 14 * p.size())
+                .filter(o -> Math.abs(o.centreY() - p.centreY()) < 0.3 * p.size())
+                .max(Comparator.comparingDouble(Phrase::right))
+                .filter(HeaderLines::isMarked)
+                .isPresent();
     }
 
     private static boolean labelled(List<String> words) {

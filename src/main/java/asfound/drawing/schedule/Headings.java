@@ -167,7 +167,7 @@ final class Headings {
             ambiguous(plain, out);
             return out;
         }
-        byWords(new HashSet<>(Arrays.asList(plain.split(" "))), out);
+        byWords(new HashSet<>(Arrays.asList(plain.replaceAll("\\bc b\\b", "cb").split(" "))), out);
         return out;
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Labels whose value stands in a cell of its own: to the right, below, or on a line above as forms have it. Which of them
@@ -14,6 +15,7 @@ import java.util.Optional;
 final class LoneLabels {
 
     private static final int LEAST_ABOVE = 3;
+    private static final Pattern TITLE = Pattern.compile("schedule|directory", Pattern.CASE_INSENSITIVE);
     /** A value beside the middle of its label stands no further off, in sizes of its type. */
     private static final double ZONE = 6;
 
@@ -83,7 +85,9 @@ final class LoneLabels {
             rightFits = !farRight;
         }
         Optional<Phrase> value = rightFits ? right : belowFits ? below : Optional.empty();
-        int weight = rightFits && marked ? 3 : 2;
+        // a sheet's title announces a name as well, but less surely than a label does
+        boolean title = TITLE.matcher(label.text()).find();
+        int weight = title ? 1 : rightFits && marked ? 3 : 2;
         return value.map(p -> new Value(field, LabelReader.strip(p.text()), p.box(), weight));
     }
 

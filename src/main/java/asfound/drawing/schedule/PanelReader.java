@@ -48,7 +48,8 @@ final class PanelReader {
             Loads loads = Loads.of(side, unit);
             boolean alone = table.sides().size() == 1;
             byPanel(side, rows).forEach((name, own) -> {
-                Devices.Joined joined = Numbering.join(own, loads, side.spine(), alone, settings.numbering());
+                Devices.Joined joined =
+                        Numbering.join(own, loads, side.spine(), alone, highest(table, own), settings.numbering());
                 Part part = parts.computeIfAbsent(name, n -> new Part());
                 part.drafts.addAll(joined.drafts());
                 part.cost += joined.cost();
@@ -76,9 +77,21 @@ final class PanelReader {
         return out;
     }
 
+    /** The last position of a panel: of all its sides, or of its own rows in a combined list. */
+    private static int highest(Table table, List<Row> own) {
+        boolean combined = table.sides().stream().anyMatch(s -> s.roles().containsKey(Role.PANEL));
+        int last = own.stream().mapToInt(Row::number).max().orElse(0);
+        return combined
+                ? last
+                : table.sides().stream()
+                        .flatMap(s -> s.spine().numbers().stream())
+                        .mapToInt(n -> n)
+                        .reduce(last, Math::max);
+    }
+
     /** A device that goes on at the head of the next half has blank rows there, which are no spaces of their own. */
     private static void withoutPolesOfOthers(List<Draft> drafts) {
-        drafts.removeIf(d -> d.saysNothing()
+        drafts.removeIf(d -> d.isBlank()
                 && drafts.stream()
                         .anyMatch(o -> o != d
                                 && o.positions().size() > 1

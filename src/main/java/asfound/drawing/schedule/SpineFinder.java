@@ -17,6 +17,9 @@ final class SpineFinder {
     /** Without a heading that says so, this many rows must rise before they count as positions. */
     private static final int UNHEADED_ROWS = 4;
 
+    /** So many words in one heading are rather those of several columns. */
+    private static final int FUSED = 5;
+
     /** A cell of a position is no wider, in sizes of its type. */
     private static final double WIDEST_CELL = 12;
 
@@ -33,12 +36,19 @@ final class SpineFinder {
     List<Spine> find() {
         List<List<Token>> columns = new ArrayList<>();
         for (Phrase p : phrases)
-            PositionText.parse(p.text()).ifPresent(position -> place(new Token(position, p), columns));
+            PositionText.parse(p.text())
+                    .filter(position -> !isValueOfLabel(p))
+                    .ifPresent(position -> place(new Token(position, p), columns));
         List<Spine> spines = new ArrayList<>();
         for (List<Token> column : columns)
             for (List<Token> run : runs(column)) accept(run).ifPresent(spines::add);
         spines.sort(Comparator.comparingDouble(Spine::firstY).thenComparingDouble(Spine::left));
         return spines;
+    }
+
+    /** {@code Phases: 3}: a number of the header that happens to stand over the positions. */
+    private boolean isValueOfLabel(Phrase p) {
+        return p.text().length() == 1 && HeaderLines.isBesideLabel(p, phrases);
     }
 
     /** Puts an entry under the column that it lines up with, or begins a new one. */
@@ -86,7 +96,7 @@ final class SpineFinder {
         double gap = here.y() - before.y(), pitch = pitch(column, i);
         if (isHeadedBetween(before.phrase(), here.phrase())) return true;
         if (here.text().order() > before.text().order()) return gap > 9 * pitch;
-        boolean anew = here.text().order() <= 2 && before.text().order() >= 6;
+        boolean anew = here.text().order() <= 2;
         if (anew && gap > 1.8 * pitch) return true;
         // without a gap the numbers go on in another order: odd ones first, then even ones, or the next panel of a list
         return gap > 6 * pitch || isParted(before.phrase(), here.phrase());
@@ -159,24 +169,31 @@ final class SpineFinder {
         Patience.check();
         Phrase first = run.get(0).phrase();
         double[] cell = cell(run);
-        List<Phrase> over = over(first, cell[0], cell[1]), wide = over(first, cell[0], blankBeside(run));
+        double[] blank = blankBeside(run);
+        List<Phrase> over = over(first, cell[0], cell[1]), wide = over(first, blank[0], blank[1]);
         boolean nearer = !wide.isEmpty()
                 && (over.isEmpty() || wide.get(0).centreY() > over.get(0).centreY() + 0.5 * first.size());
-        return nearer ? wide : over;
+        boolean heads = nearer
+                && wide.stream()
+                        .anyMatch(
+                                p -> isPosition(p.text()) && wide.get(0).centreY() - p.centreY() < 0.5 * first.size());
+        return heads ? wide : over;
     }
 
-    /** Where the next column begins: a heading may be centred in a column whose entries stand at its left edge. */
-    private double blankBeside(List<Token> run) {
+    /** From the column before to the next one: a heading may stand in the middle, and the entries at an edge, or the other way. */
+    private double[] blankBeside(List<Token> run) {
         double size = run.get(0).phrase().size();
+        double left = run.stream().mapToDouble(t -> t.phrase().left()).min().orElse(0);
         double right = run.stream().mapToDouble(t -> t.phrase().right()).max().orElse(0);
-        double next = right + WIDEST_CELL * size;
+        double before = left - WIDEST_CELL * size, next = right + WIDEST_CELL * size;
         for (Token t : run)
             for (int i = firstBelow(t.y() - 0.3 * size); i < phrases.size(); i++) {
                 Phrase p = phrases.get(i);
                 if (p.centreY() > t.y() + 0.3 * size) break;
                 if (p.left() > right) next = Math.min(next, p.left());
+                if (p.right() < left) before = Math.max(before, p.right());
             }
-        return next - 0.3 * size;
+        return new double[] {before + 0.3 * size, next - 0.3 * size};
     }
 
     private List<Phrase> over(Phrase first, double left, double right) {
@@ -185,8 +202,18 @@ final class SpineFinder {
                 .filter(p -> p.centreY() < first.centreY() - 0.4 * first.size())
                 .filter(p -> p.centreY() > first.centreY() - reach)
                 .filter(p -> p.left() < right && p.right() > left)
+                .map(p -> within(p, left, right))
                 .sorted(Comparator.comparingDouble((Phrase p) -> -p.centreY()).thenComparingDouble(Phrase::left))
                 .toList();
+    }
+
+    /** Of headings that stand so close that they look like one text, the words over the column. */
+    private static Phrase within(Phrase p, double left, double right) {
+        if (p.words().size() < FUSED || p.box().w() < 2 * (right - left)) return p;
+        List<Word> own = p.words().stream()
+                .filter(w -> w.centreX() > left && w.centreX() < right)
+                .toList();
+        return own.isEmpty() ? p : Phrase.of(own);
     }
 
     /** The edges that a heading must overlap: the upright rules beside the column, or a little more than its entries. */

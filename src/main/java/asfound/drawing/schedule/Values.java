@@ -83,6 +83,7 @@ final class Values {
     static boolean isName(String text) {
         String t = name(text);
         if (Headings.weight(t, Role.POSITION) >= 0.8 || Headings.weight(t, Role.DESCRIPTION) >= 0.9) return false;
+        if (t.matches("(?i)\\d{1,3}(?:,\\d{3})+.*|\\d[\\d.]*\\s*(?:A|AMPS?|V|VOLTS?|K|KA|KAIC|KVA|PH|W)")) return false;
         if (t.matches("(?i)(?:of|for|the|in|at)\\b.*")) return false;
         if (t.matches("(?i)k?(?:va|w|a)|amps?|volts?|hp")) return false;
         if (t.length() > 32 || t.isEmpty() || NOTHING.matcher(t).matches()) return false;
