@@ -128,6 +128,9 @@ final class ColumnHeadings {
         if (inside <= 0) return "";
         boolean centred = p.centreX() >= left && p.centreX() < right;
         if (centred && (p.box().w() <= 1.5 * width || inside > 0.6 * p.box().w())) return p.text();
-        return p.words().size() > 1 && inside < 0.7 * p.box().w() ? Grid.piece(p, left, right) : "";
+        // only what is too wide for the column can be the fused headings of several
+        boolean fused =
+                p.words().size() > 1 && inside < 0.7 * p.box().w() && p.box().w() > 1.2 * width;
+        return fused ? Grid.piece(p, left, right) : "";
     }
 }

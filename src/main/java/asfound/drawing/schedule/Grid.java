@@ -20,6 +20,8 @@ final class Grid {
     /** Figures set to the right and a text set to the left beside them leave no more than a thin space. */
     private static final double NARROWEST = 0.12;
 
+    private static final double OUTER = 6;
+
     private final Sheet sheet;
     private final List<Phrase> phrases;
     private final List<Spine> spines;
@@ -151,7 +153,8 @@ final class Grid {
         for (int i = 1; i < cuts.size(); i++) {
             double left = cuts.get(i - 1), right = cuts.get(i);
             List<String> texts = texts(body, left, right);
-            String heading = headings.of(left, right);
+            String heading =
+                    headings.of(i == 1 ? outer(left, -1) : left, i == cuts.size() - 1 ? outer(right, 1) : right);
             // over a blank column anything may stand: a label of the header beside the headings
             if (!texts.isEmpty()) headTop = Math.min(headTop, headings.lastTop());
             Column column = Column.of(left, right, heading, texts);
@@ -159,6 +162,13 @@ final class Grid {
                 columns.add(column);
         }
         return columns;
+    }
+
+    /** Without a rule at the table's edge a heading may stand further out than the entries of the outermost column. */
+    private double outer(double edge, int side) {
+        boolean ruled = sheet.down().between(edge - 2, edge + 2).stream().anyMatch(r -> r.passes(top + size));
+        double open = edge + side * OUTER * size;
+        return ruled ? edge : Math.max(leftEdge, Math.min(rightEdge, open));
     }
 
     /** It belongs to the rows: inside the rules across, or no block of labels and values that stands beside the table. */

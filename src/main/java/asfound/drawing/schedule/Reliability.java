@@ -226,9 +226,11 @@ final class Reliability {
         return d.use() == Directory.Use.LOAD;
     }
 
-    /** Its heading says what it holds; or it has none and holds phases or sizes of wire. */
+    /** Its heading says what it holds, and it holds that; or it has none and holds phases or sizes of wire. */
     private static boolean isKnown(Column c) {
-        boolean headed = Headings.weigh(c.heading()).values().stream().anyMatch(w -> w >= 0.6);
+        boolean headed = Headings.weigh(c.heading()).entrySet().stream()
+                .anyMatch(e -> e.getValue() >= 0.6
+                        && (!KEPT.contains(e.getKey()) || Contents.weight(e.getKey(), c.texts()) >= 0.25));
         return headed || c.heading().isEmpty() && (c.weight(Role.PHASE) >= 0.6 || c.weight(Role.WIRE) >= 0.6);
     }
 }
