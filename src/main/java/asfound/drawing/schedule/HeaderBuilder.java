@@ -9,6 +9,7 @@ import asfound.model.Stated;
 import asfound.model.Voltage;
 import asfound.recordset.Patience;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -55,8 +56,21 @@ final class HeaderBuilder {
         }
     }
 
+    /** Takes the name from the title nearest to the directory, though its first words be a label: {@code PANEL: L2A}. */
+    void titleAbove(LabelReader.Labelled region) {
+        if (designation.isBlank()) designation = nearest(region).orElse(designation);
+        title(region);
+    }
+
+    private Optional<Stated<String>> nearest(LabelReader.Labelled region) {
+        return region.values().stream()
+                .filter(v -> v.field() == Field.DESIGNATION)
+                .max(Comparator.comparingDouble(v -> v.box().y()))
+                .map(v -> Stated.of(Values.name(v.text()), v.text(), sheet.place(v.box())));
+    }
+
     /** Takes the name from a title. */
-    void title(LabelReader.Labelled region) {
+    private void title(LabelReader.Labelled region) {
         for (Phrase p : region.loose())
             if (designation.isBlank())
                 Titles.nameIn(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));

@@ -67,7 +67,7 @@ final class Headers {
     private HeaderText header(int t, Where main) {
         HeaderBuilder builder = new HeaderBuilder(sheet);
         // of tables one above the other, the title that stands between two belongs to the same side of all
-        if (main == Where.BELOW && titled(Where.ABOVE) >= titled(Where.BELOW)) builder.title(region(title(t)));
+        if (main == Where.BELOW && titled(Where.ABOVE) >= titled(Where.BELOW)) builder.titleAbove(region(title(t)));
         builder.add(region(t, main), true);
         List<Where> others = new ArrayList<>(Arrays.asList(Where.values()));
         others.remove(main);
@@ -109,9 +109,11 @@ final class Headers {
         for (int t = 0; t < tables.size(); t++) {
             Box below = area(t, Where.BELOW);
             double strip = Math.min(below.h(), 4 * lineHeight(t) + 12);
-            Box near = where == Where.ABOVE ? title(t) : new Box(below.x(), below.y(), below.w(), strip);
-            if (region(near).loose().stream()
-                    .anyMatch(p -> Titles.nameIn(p.text()).isPresent())) n++;
+            LabelReader.Labelled near =
+                    region(where == Where.ABOVE ? title(t) : new Box(below.x(), below.y(), below.w(), strip));
+            if (near.values().stream().anyMatch(v -> v.field() == Field.DESIGNATION)
+                    || near.loose().stream()
+                            .anyMatch(p -> Titles.nameIn(p.text()).isPresent())) n++;
         }
         return n;
     }

@@ -54,6 +54,11 @@ final class SaidOf {
                 || q.group(1).length() > 2 && drawn.contains(q.group(1).toUpperCase(Locale.ROOT));
     }
 
+    /** Whether a problem says that this panel is named on the sheet and was not read. */
+    static boolean title(Problem p, String name) {
+        return p.message().startsWith("The title '") && p.message().contains(name);
+    }
+
     /** Whether a problem quotes the value of a header that was read. */
     static boolean header(Problem p, String raw) {
         return p.message().startsWith("The header") && p.message().contains("'" + raw + "'");

@@ -66,7 +66,8 @@ final class SampleCheck {
                 boolean nameless = reading.directories().stream()
                         .anyMatch(d -> d.header().designation().isBlank()
                                 && !d.problems().isEmpty());
-                if (!nameless) silent.add("panel " + panel.name() + " is missing");
+                if (!nameless && reading.problems().stream().noneMatch(p -> SaidOf.title(p, panel.name())))
+                    silent.add("panel " + panel.name() + " is missing");
             } else differences(panel, read.get());
         }
         for (Directory d : reading.directories())
