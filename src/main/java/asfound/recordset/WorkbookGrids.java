@@ -87,10 +87,13 @@ final class WorkbookGrids {
 
     private Grid grid(Sheet sheet) throws IOException {
         List<GridRow> rows = new ArrayList<>();
+        int number = 0;
         try (Stream<Row> stream = sheet.openStream()) {
             for (Iterator<Row> all = stream.iterator(); all.hasNext(); ) {
                 Row row = all.next();
-                Place place = Place.row(source.file(), sheet.getName(), row.getRowNum());
+                // a row need not tell its number (ECMA-376-1, 18.3.1.73): it then follows the row before
+                number = Math.max(number + 1, row.getRowNum());
+                Place place = Place.row(source.file(), sheet.getName(), number);
                 boolean tooMany = rows.size() >= limits.rows();
                 if (tooMany || Instant.now().isAfter(deadline)) {
                     problems.add(
@@ -104,7 +107,7 @@ final class WorkbookGrids {
                             "Split the file, or " + (tooMany ? Limit.ROWS : Limit.FILE_SECONDS).raise() + ".");
                     break;
                 }
-                GridRow cells = new GridRow(row.getRowNum(), cells(row, place));
+                GridRow cells = new GridRow(number, cells(row, place));
                 if (!cells.isBlank()) rows.add(cells);
             }
         } catch (RuntimeException damaged) {

@@ -104,6 +104,9 @@ class ScheduleFilesTest {
         assertThat(reading.problems()).isEmpty();
         assertThat(only(reading).circuits().stream().map(ScheduleFilesTest::inWords))
                 .containsExactly("[1, 3, 5] 40A Lathe", "[2] 20A Lights", "[4] 20A Band saw");
+        assertThat(only(reading).circuits().stream().map(c -> c.place().rowNumber()))
+                .as("rows that do not tell their numbers are counted from 1")
+                .containsExactly(2, 3, 4);
     }
 
     @Test
