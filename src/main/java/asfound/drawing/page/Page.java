@@ -14,6 +14,7 @@ import java.util.List;
  * @param imageShare the share of the page that images cover
  * @param outlines how many small curved shapes are drawn, as text drawn in outlines is
  * @param tooDeep forms lie within each other deeper than they are followed: what they show is not in here
+ * @param lost what of its content could not be unpacked or followed, in words: what it shows may be missing or wrong
  */
 public record Page(
         int number,
@@ -24,9 +25,11 @@ public record Page(
         int unknown,
         double imageShare,
         int outlines,
-        boolean tooDeep) {
+        boolean tooDeep,
+        List<String> lost) {
 
     public Page {
         sheets = List.copyOf(sheets);
+        lost = List.copyOf(lost);
     }
 }

@@ -18,12 +18,17 @@ public final class PageReader {
     private final PDDocument document;
     private final String file;
     private final int mostObjects;
+    private final long mostBytes;
 
-    /** @param mostObjects the most letters, and the most ruled lines, of a page */
-    public PageReader(PDDocument document, String file, int mostObjects) {
+    /**
+     * @param mostObjects the most letters, and the most ruled lines, of a page
+     * @param mostBytes to which the content of a page may unpack
+     */
+    public PageReader(PDDocument document, String file, int mostObjects, long mostBytes) {
         this.document = document;
         this.file = file;
         this.mostObjects = mostObjects;
+        this.mostBytes = mostBytes;
     }
 
     /**
@@ -33,17 +38,20 @@ public final class PageReader {
      * @param deadlineNanos as {@link System#nanoTime} tells it
      * @throws TooLongException where the page takes too long
      * @throws TooMuchException where it holds too much
+     * @throws ExpandingException where its content unpacks to too much
      * @throws IOException where the page's content is broken
      */
     public Page read(int number, long deadlineNanos) throws IOException {
-        PageScan scan =
-                new PageScan(document.getPage(number - 1), new HiddenContent(document), mostObjects, deadlineNanos);
+        PageScan scan = new PageScan(
+                document.getPage(number - 1), new HiddenContent(document), mostObjects, mostBytes, deadlineNanos);
         try {
             scan.scan();
         } catch (PageScan.PageTimeException e) {
             throw new TooLongException(e);
         } catch (PageScan.PageObjectsException e) {
             throw new TooMuchException(e);
+        } catch (StreamCheck.TooMuchException e) {
+            throw new ExpandingException(e);
         }
         List<Glyph> letters = scan.glyphs().stream().filter(g -> !g.isSpace()).toList();
         int unknown = (int)
@@ -57,7 +65,8 @@ public final class PageReader {
                 unknown,
                 scan.imageShare(),
                 scan.outlines(),
-                scan.tooDeep());
+                scan.tooDeep(),
+                scan.lost());
     }
 
     /** A page takes longer than a page may. */
@@ -75,6 +84,15 @@ public final class PageReader {
 
         TooMuchException(Throwable cause) {
             super("the page holds too much", cause);
+        }
+    }
+
+    /** What a page's content unpacks to is more than is let through. */
+    public static final class ExpandingException extends IOException {
+        private static final long serialVersionUID = 1L;
+
+        ExpandingException(Throwable cause) {
+            super("the page's content expands too far", cause);
         }
     }
 

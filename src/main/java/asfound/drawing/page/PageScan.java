@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.contentstream.operator.Operator;
+import org.apache.pdfbox.contentstream.operator.OperatorName;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -19,8 +20,11 @@ import org.apache.pdfbox.pdmodel.font.PDType3Font;
 import org.apache.pdfbox.pdmodel.font.encoding.GlyphList;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDPattern;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.form.PDTransparencyGroup;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 
@@ -42,6 +46,7 @@ final class PageScan extends PDFGraphicsStreamEngine {
     private final List<Rule> down = new ArrayList<>();
     private final PathPieces path = new PathPieces();
     private final HiddenContent hidden;
+    private final PageContent content;
     private double imageArea;
     private int outlines;
     private int steps;
@@ -49,23 +54,31 @@ final class PageScan extends PDFGraphicsStreamEngine {
     private boolean tooDeep;
     private int piece;
 
-    PageScan(PDPage page, HiddenContent hidden, int mostObjects, long deadlineNanos) {
+    PageScan(PDPage page, HiddenContent hidden, int mostObjects, long mostBytes, long deadlineNanos) {
         super(page);
         crop = page.getCropBox();
         rotation = Math.floorMod(page.getRotation(), 360);
         deadline = deadlineNanos;
         this.mostObjects = mostObjects;
         this.hidden = hidden;
+        content = new PageContent(new StreamCheck(mostBytes, this::demandEnd));
     }
 
     /** Goes through the page, and through what its form fields and text notes show. */
     void scan() throws IOException {
+        content.of(getPage());
         processPage(getPage());
         for (PDAnnotation note : getPage().getAnnotations()) {
             String kind = note.getSubtype();
             boolean shown = !note.isHidden() && !note.isNoView();
             if (shown && ("Widget".equals(kind) || "FreeText".equals(kind))) showAnnotation(note);
         }
+        demandEnd();
+    }
+
+    /** What of its content could not be unpacked or followed, in words. */
+    List<String> lost() {
+        return content.lost();
     }
 
     List<Glyph> glyphs() {
@@ -102,6 +115,41 @@ final class PageScan extends PDFGraphicsStreamEngine {
     protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
         if ((++steps & 1023) == 0) demandEnd();
         super.processOperator(operator, operands);
+        if (OperatorName.SET_FONT_AND_SIZE.equals(operator.getName()))
+            content.font(getGraphicsState().getTextState().getFont());
+    }
+
+    /** The library passes over what fails in a form, and would pass over our own limits with it. */
+    @Override
+    protected void operatorException(Operator operator, List<COSBase> operands, IOException e) throws IOException {
+        if (e instanceof PageTimeException
+                || e instanceof PageObjectsException
+                || e instanceof StreamCheck.TooMuchException) throw e;
+        content.failed(operator.getName());
+        super.operatorException(operator, operands, e);
+    }
+
+    @Override
+    protected void unsupportedOperator(Operator operator, List<COSBase> operands) {
+        content.unknown(operator.getName());
+    }
+
+    @Override
+    public void showForm(PDFormXObject form) throws IOException {
+        content.form(form.getCOSObject());
+        super.showForm(form);
+    }
+
+    @Override
+    public void showTransparencyGroup(PDTransparencyGroup form) throws IOException {
+        content.form(form.getCOSObject());
+        super.showTransparencyGroup(form);
+    }
+
+    @Override
+    protected void processAnnotation(PDAnnotation note, PDAppearanceStream appearance) throws IOException {
+        content.form(appearance.getCOSObject());
+        super.processAnnotation(note, appearance);
     }
 
     @Override

@@ -146,7 +146,7 @@ final class GuardedPdf {
     }
 
     /** Below the threshold: equipment that a damaged drawing shows never agrees with it. */
-    private static Directory doubtful(Directory d) {
+    static Directory doubtful(Directory d) {
         double confidence = Math.min(d.confidence(), Directory.DOUBTFUL / 2);
         return new Directory(
                 d.panel(), d.header(), d.circuits(), d.totals(), d.place(), confidence, d.unread(), d.problems());

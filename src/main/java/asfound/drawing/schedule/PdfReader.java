@@ -2,6 +2,7 @@ package asfound.drawing.schedule;
 
 import asfound.drawing.page.Page;
 import asfound.drawing.page.PageReader;
+import asfound.drawing.page.PageTree;
 import asfound.drawing.page.Sheet;
 import asfound.model.Directory;
 import asfound.model.Place;
@@ -53,12 +54,14 @@ final class PdfReader {
 
     ScheduleReading read(Source source) {
         int pages;
+        List<Problem> tree;
         try (PDDocument document = open(source)) {
+            tree = treeProblems(source, PageTree.of(document));
             pages = document.getNumberOfPages();
             if (pages < 2 * FEWEST_PAGES_EACH) {
                 Work work = new Work(source, Math.min(pages, limits.pages()), deadline());
                 work.on(document);
-                return together(work, pages);
+                return together(work, pages, tree);
             }
         } catch (InvalidPasswordException e) {
             return none(source, "The PDF is locked with a password.", "Save a copy without a password.");
@@ -70,7 +73,7 @@ final class PdfReader {
         }
         Work work = new Work(source, Math.min(pages, limits.pages()), deadline());
         inParallel(work);
-        return together(work, pages);
+        return together(work, pages, tree);
     }
 
     /** The pages of one file, each taken by the next worker that is free. */
@@ -95,14 +98,18 @@ final class PdfReader {
 
         /** Reads pages until there is none left. The document of a page that was given up is left to it and opened anew. */
         void on(PDDocument first) throws IOException {
-            if (!reads(new PageReader(first, source.file(), limits.pageObjects()))) onNewCopies();
+            if (!reads(pages(first))) onNewCopies();
         }
 
         void onNewCopies() throws IOException {
             for (boolean done = false; !done; )
                 try (PDDocument document = open(source)) {
-                    done = reads(new PageReader(document, source.file(), limits.pageObjects()));
+                    done = reads(pages(document));
                 }
+        }
+
+        private PageReader pages(PDDocument document) {
+            return new PageReader(document, source.file(), limits.pageObjects(), limits.expandedBytes());
         }
 
         /** False where a page was given up that may still be using the document. */
@@ -123,6 +130,31 @@ final class PdfReader {
     private PDDocument open(Source source) throws IOException {
         return Loader.loadPDF(
                 source.path().toFile(), MemoryUsageSetting.setupMainMemoryOnly(limits.expandedBytes()).streamCache);
+    }
+
+    /** Pages that the file holds and does not lead to must not pass for none. */
+    private static List<Problem> treeProblems(Source source, PageTree tree) {
+        List<Problem> problems = new ArrayList<>();
+        Place place = Place.file(source.file());
+        String remedy = "Print the drawing to a new PDF, and count its pages.";
+        if (tree.loops())
+            problems.add(new Problem(
+                    place,
+                    "The PDF's list of its pages leads back into itself. Pages may not have been read.",
+                    remedy));
+        if (tree.lost() > 0)
+            problems.add(new Problem(
+                    place,
+                    "The PDF's list of its pages leads to nothing "
+                            + (tree.lost() == 1 ? "once" : tree.lost() + " times") + ": pages may be missing.",
+                    remedy));
+        if (tree.pages() > tree.stated())
+            problems.add(new Problem(
+                    place,
+                    "The PDF says that it has " + tree.stated() + (tree.stated() == 1 ? " page" : " pages")
+                            + " and holds " + tree.pages() + ": not all of them were read.",
+                    remedy));
+        return problems;
     }
 
     private static ScheduleReading none(Source source, String message, String remedy) {
@@ -184,6 +216,12 @@ final class PdfReader {
                             + " letters or ruled lines, the limit for one page; it was not read.",
                     "Check this page by hand, export it without what is not needed, or " + Limit.PAGE_OBJECTS.raise()
                             + "."));
+        } catch (PageReader.ExpandingException e) {
+            return Optional.of(failed(
+                    place,
+                    "The page's content expands to more than " + limits.expandedBytes()
+                            + " bytes, the limit for expanded content; it was not read.",
+                    "Check this page by hand, export it once more, or " + Limit.EXPANDED_MB.raise() + "."));
         } catch (OutOfMemoryError e) {
             return Optional.of(failed(
                     place,
@@ -223,7 +261,17 @@ final class PdfReader {
                     "Parts of the page are drawn within each other deeper than they are followed; what they show was not"
                             + " read.",
                     "Check this page by hand, or print it to a new PDF."));
-        return new PageReading(parts, problems);
+        if (page.lost().isEmpty()) return new PageReading(parts, problems);
+        problems.add(new Problem(
+                place,
+                "The page's content is damaged or not all there (" + String.join("; ", page.lost())
+                        + "). What was read of it may be wrong or missing, and nothing is said to agree with it.",
+                "Check this page by hand, and get the drawing once more from where it came from."));
+        return new PageReading(
+                parts.stream()
+                        .map(p -> p.with(GuardedPdf.doubtful(p.directory())))
+                        .toList(),
+                problems);
     }
 
     private static PageReading failed(Place place, String message, String remedy) {
@@ -258,11 +306,11 @@ final class PdfReader {
                 "Run again; if that does not help, print the drawing to a new PDF.");
     }
 
-    private ScheduleReading together(Work work, int pages) {
+    private ScheduleReading together(Work work, int pages, List<Problem> tree) {
         Source source = work.source;
         PageReading[] all = work.all;
         List<Part> parts = new ArrayList<>();
-        List<Problem> problems = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>(tree);
         for (int i = 0; i < all.length; i++) {
             if (all[i] == null) problems.add(unreached(work, i + 1));
             else {

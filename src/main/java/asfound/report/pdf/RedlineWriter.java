@@ -1,5 +1,6 @@
 package asfound.report.pdf;
 
+import asfound.drawing.page.PageTree;
 import asfound.recordset.Limits;
 import asfound.recordset.Patience;
 import java.io.IOException;
@@ -113,6 +114,9 @@ public final class RedlineWriter {
 
     private static byte[] marked(Redline redline, PDDocument document, Limits limits) throws IOException {
         try {
+            // adding a page goes up the tree, and would not come to an end
+            if (PageTree.of(document).loops())
+                throw new UnmarkableException("its list of pages leads back into itself");
             boolean wasProtected = document.isEncrypted();
             document.setAllSecurityToBeRemoved(true);
             List<String> remarks = new ArrayList<>();
@@ -135,7 +139,7 @@ public final class RedlineWriter {
             BoundedBytes bytes = new BoundedBytes(limits.expandedBytes());
             document.save(bytes);
             return bytes.toByteArray();
-        } catch (Patience.GivenUpException e) {
+        } catch (Patience.GivenUpException | UnmarkableException e) {
             throw e;
         } catch (IOException | RuntimeException | StackOverflowError e) {
             throw new UnmarkableException(e);
