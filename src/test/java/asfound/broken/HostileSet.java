@@ -76,7 +76,7 @@ final class HostileSet {
         file(
                 "drawings/bomb-in-bomb.pdf",
                 BrokenFiles.pdf("/Length " + twice(zeros).length + "/Filter[/FlateDecode/FlateDecode]", twice(zeros)),
-                "No panel schedule was recognised");
+                "The page's content is damaged or not all there (a part of its content cannot be unpacked)");
         try (OutputStream out = Files.newOutputStream(root.resolve("drawings/bomb.xlsx"));
                 ZipOutputStream zip = new ZipOutputStream(out)) {
             zip.setLevel(Deflater.BEST_SPEED);

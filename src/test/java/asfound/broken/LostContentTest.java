@@ -181,6 +181,21 @@ class LostContentTest {
     }
 
     @Test
+    void a_font_whose_table_of_letters_is_huge_costs_its_page_at_most_the_time_of_a_page() throws Exception {
+        String whole = "1 beginbfrange\n<0000> <ffff> <0041>\nendbfrange\n";
+        byte[] table = deflated(ascii("/CIDInit /ProcSet findresource begin 12 dict begin begincmap /CMapName /A def\n"
+                + "1 begincodespacerange <0000> <ffff> endcodespacerange\n" + whole.repeat(2_000) + "endcmap"));
+        PdfObjects pdf = new PdfObjects()
+                .with(5, "<</Type/Font/Subtype/Type1/BaseFont/Helvetica/ToUnicode 6 0 R>>").stream(
+                        6, "/Filter/FlateDecode", table);
+        assertThat(read(pdf.bytes(), Limits.usual().with(Limit.PAGE_SECONDS, 300))
+                        .problems())
+                .containsExactly(
+                        "drawing.pdf, page 1: The page holds more than can be read in 0 s. Check this page by hand,"
+                                + " export it once more, or raise the limit with --allow page-seconds=NUMBER (usual: 20).");
+    }
+
+    @Test
     void too_many_letters_in_a_form_are_told_as_those_of_a_page_are() throws Exception {
         byte[] letters = ascii("BT /F1 1 Tf 10 700 Td (" + "x".repeat(5_000) + ") Tj ET");
         PdfObjects form = content("", ascii("/X1 Do")).form(6, "", letters);

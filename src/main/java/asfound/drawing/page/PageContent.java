@@ -93,6 +93,6 @@ final class PageContent {
 
     /** What stands in place of an instruction and is none: the content is not what was once written. */
     void unknown(String instruction) {
-        if (!SILENT.contains(instruction)) lose("instructions that PDF does not know");
+        if (!SILENT.contains(instruction) && lost.isEmpty()) lose("instructions that PDF does not know");
     }
 }

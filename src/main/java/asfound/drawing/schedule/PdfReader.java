@@ -44,9 +44,26 @@ final class PdfReader {
     private final Settings settings;
     private final Limits limits;
 
+    private final Opening opening;
+
+    /** How a file is opened; each worker does so for itself. */
+    interface Opening {
+        PDDocument open(Source source) throws IOException;
+    }
+
     PdfReader(Settings settings, Limits limits) {
+        this(
+                settings,
+                limits,
+                source -> Loader.loadPDF(
+                        source.path().toFile(),
+                        MemoryUsageSetting.setupMainMemoryOnly(limits.expandedBytes()).streamCache));
+    }
+
+    PdfReader(Settings settings, Limits limits, Opening opening) {
         this.settings = settings;
         this.limits = limits;
+        this.opening = opening;
     }
 
     /** What one page gave. */
@@ -55,7 +72,7 @@ final class PdfReader {
     ScheduleReading read(Source source) {
         int pages;
         List<Problem> tree;
-        try (PDDocument document = open(source)) {
+        try (PDDocument document = opening.open(source)) {
             tree = treeProblems(source, PageTree.of(document));
             pages = document.getNumberOfPages();
             if (pages < 2 * FEWEST_PAGES_EACH) {
@@ -103,7 +120,7 @@ final class PdfReader {
 
         void onNewCopies() throws IOException {
             for (boolean done = false; !done; )
-                try (PDDocument document = open(source)) {
+                try (PDDocument document = opening.open(source)) {
                     done = reads(pages(document));
                 }
         }
@@ -125,11 +142,6 @@ final class PdfReader {
             }
             return true;
         }
-    }
-
-    private PDDocument open(Source source) throws IOException {
-        return Loader.loadPDF(
-                source.path().toFile(), MemoryUsageSetting.setupMainMemoryOnly(limits.expandedBytes()).streamCache);
     }
 
     /** Pages that the file holds and does not lead to must not pass for none. */
