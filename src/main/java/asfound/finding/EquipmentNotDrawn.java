@@ -67,7 +67,7 @@ public record EquipmentNotDrawn(Event event) implements Finding {
                                 .toList())
                         + ".";
         Optional<Renamed> renamed = Renamed.of(facts, e, feeding, own);
-        String message = Words.named(e) + " was found and no drawing shows it." + fedBy
+        String message = Words.namedFirst(e) + " was found and no drawing shows it." + fedBy
                 + (own.isEmpty() ? "" : " " + Words.count(own.size(), "circuit") + " of it traced.")
                 + renamed.map(Renamed::inWords).orElse("");
         String correction = renamed.filter(Renamed::isCertain)

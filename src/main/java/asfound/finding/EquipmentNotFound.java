@@ -69,7 +69,7 @@ public record EquipmentNotFound(Event event) implements Finding {
         String seen = supplies.stream()
                 .map(c -> c.device().label() + " " + c.seenInWords())
                 .collect(Collectors.joining("; "));
-        String message = Words.named(e) + " is drawn as fed from " + labels
+        String message = Words.namedFirst(e) + " is drawn as fed from " + labels
                 + "; these were traced, and no observation met it. Found: " + seen + ".";
         String correction = "Look for " + e.name() + "; if it is gone, take it off the drawings.";
         Events event = Events.about(Finding.Part.of(e.name()))

@@ -79,9 +79,9 @@ public record UndocumentedSource(Event event) implements Finding {
                                 .map(c -> c.device().label() + " (drawn: " + c.drawnInWords() + ")")
                                 .toList());
         String name = equipment.map(Words::named).orElse(source);
-        String message =
-                name + " was found" + at + (drawn ? ", where no drawing joins it." : ", and no drawing shows it.")
-                        + " It can hold the equipment live with every drawn device open.";
+        String message = equipment.map(Words::namedFirst).orElse(source) + " was found" + at
+                + (drawn ? ", where no drawing joins it." : ", and no drawing shows it.")
+                + " It can hold the equipment live with every drawn device open.";
         String correction = "Draw " + source + at + ", and put it in the directory of sources.";
         Events event = Events.about(Finding.Part.of(source))
                 .severity(Severity.DANGER)

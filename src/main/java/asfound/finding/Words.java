@@ -29,6 +29,12 @@ final class Words {
         return said ? e.name() : kind + " " + e.name();
     }
 
+    /** The same at the beginning of a sentence; a name keeps its writing. */
+    static String namedFirst(Equipment e) {
+        String named = named(e);
+        return named.equals(e.name()) ? named : named.substring(0, 1).toUpperCase(Locale.ROOT) + named.substring(1);
+    }
+
     /** What a directory's entry reads for equipment: {@code PANEL LP-5}, {@code T-3}. */
     static String entryFor(Facts facts, String equipment) {
         boolean panel = facts.kindOf(equipment) == EquipmentKind.PANEL;

@@ -35,18 +35,18 @@ final class DescriptionParser {
     }
 
     private static final Pattern TOKEN = Pattern.compile("([\\s]*)(-?)([\\s]*)(\\p{L}+|[0-9]+|[&+/,;()#:=x*])");
-    private static final Pattern REMARK = Pattern.compile("\\((?:E|N|R|X|EX|ETR|NEW|EXIST|EXISTING)\\)");
-    private static final Pattern QUANTITY = Pattern.compile(
+    static final Pattern REMARK = Pattern.compile("\\((?:E|N|R|X|EX|ETR|NEW|EXIST|EXISTING)\\)");
+    static final Pattern QUANTITY = Pattern.compile(
             "\\(\\s*([0-9]{1,2})\\s*\\)|\\bQTY[ .:]*([0-9]{1,2})\\b|\\b([0-9]{1,2})\\s*EA\\b|\\bX\\s?([0-9]{1,2})\\b");
-    private static final Pattern RATING = Pattern.compile(
+    static final Pattern RATING = Pattern.compile(
             "\\b(?:[0-9]{2,3}Y/)?[0-9]{2,3}(?:/[0-9]{3})?\\s?(?:V|VAC|VOLTS?)\\b|\\b[0-9]{1,3}(?:[.,/][0-9]+)?\\s?-?(?:KVA|KW|VA|WATTS?|AMPS?|PHASE|PH|POLE|HZ|BTU|GAL)\\b"
                     + "|(?<!\\b(?:RM|RMS|ROOM|ROOMS|PANEL|PNL|[A-Z]P|[LPRH])\\s)(?<![-/\\p{L}0-9])[0-9]{2}\\s?A\\b(?!-)|\\b[123]P\\b|\\b[0-9]{1,2}(?:[./][0-9]+)?\\s?HP\\b(?!-)|\\b[0-9]{2,4}W\\b");
     /** {@code 101-105}, {@code 101 THRU 105}: these rooms and all between. */
-    private static final Pattern ROOMS_THROUGH =
-            Pattern.compile("(?<![-\\p{L}0-9])([0-9]{3,4})\\s?(?:-|–|THRU|THROUGH|TO)\\s?([0-9]{3,4})(?![-\\p{L}0-9])");
+    static final Pattern ROOMS_THROUGH =
+            Pattern.compile("(?<![-\\p{L}0-9])([0-9]{3,4})\\s?(?:-|THRU|THROUGH|TO)\\s?([0-9]{3,4})(?![-\\p{L}0-9])");
 
     private static final int MOST_ROOMS = 40;
-    private static final Pattern FLOOR = Pattern.compile(
+    static final Pattern FLOOR = Pattern.compile(
             "\\b(?:([0-9]{1,2})(?:ST|ND|RD|TH)(?:[ -]?(?:FLOOR|FLR|FL|LEVEL|LVL))?|(FIRST|SECOND|THIRD|FOURTH|FIFTH|SIXTH|SEVENTH|EIGHTH|NINTH|TENTH|GROUND)[ -](?:FLOOR|FLR|FL|LEVEL|LVL)"
                     + "|(?:FLOOR|FLR|LEVEL|LVL|FL)[ .#-]{0,2}([0-9]{1,2}|[BG]))\\b(?! BOX)");
     private static final List<String> ORDINALS =
@@ -93,12 +93,12 @@ final class DescriptionParser {
         String text = PlainText.of(raw).replace(".", " ");
         text = BLANKS.matcher(text).replaceAll(" ").replace("A/C", "AC").replace("W/", "WITH ");
         String key = SIGNS.matcher(text).replaceAll(" ").strip();
-        text = REMARK.matcher(text).replaceAll(" ");
-        text = take(text, FLOOR, this::floor);
-        if (text.chars().anyMatch(c -> c >= '0' && c <= '9')) {
-            text = take(text, QUANTITY, m -> quantities.add(group(m)));
-            text = RATING.matcher(text).replaceAll(" ");
-            text = ROOMS_THROUGH.matcher(text).replaceAll(DescriptionParser::each);
+        if (text.indexOf('(') >= 0) text = REMARK.matcher(text).replaceAll(" ");
+        if (MayHold.floor(text)) text = take(text, FLOOR, this::floor);
+        if (MayHold.digit(text)) {
+            if (MayHold.quantity(text)) text = take(text, QUANTITY, m -> quantities.add(group(m)));
+            if (MayHold.rating(text)) text = RATING.matcher(text).replaceAll(" ");
+            if (MayHold.range(text)) text = ROOMS_THROUGH.matcher(text).replaceAll(DescriptionParser::each);
         }
         tokens = tokens(text);
         for (int i = 0; i < tokens.size(); ) i = Math.max(read(i), i + 1);
@@ -163,9 +163,11 @@ final class DescriptionParser {
 
     /** Signs that are no token stand between this token and the one before. */
     private static boolean skipped(String text, Matcher m, List<Token> before) {
-        return m.start() > 0
-                && !before.isEmpty()
-                && !text.substring(Math.max(0, m.start() - 1), m.start()).matches("[\\p{L}0-9&+/,;()#:=x*]");
+        return m.start() > 0 && !before.isEmpty() && !isOfToken(text.charAt(m.start() - 1));
+    }
+
+    private static boolean isOfToken(char c) {
+        return Character.isLetter(c) || c >= '0' && c <= '9' || "&+/,;()#:=*".indexOf(c) >= 0;
     }
 
     /** Reads what begins at a token; gives the token after it. */

@@ -14,9 +14,19 @@ final class PlainText {
 
     /** Upper case, with full-width forms, odd dashes, spaces and quotation marks made plain. Foreign letters stay. */
     static String of(String raw) {
+        if (isPlain(raw)) return raw.toUpperCase(Locale.ROOT).strip();
         StringBuilder plain = new StringBuilder(raw.length());
         raw.codePoints().forEach(c -> append(plain, c));
         return plain.toString().toUpperCase(Locale.ROOT).strip();
+    }
+
+    /** Printable ASCII without quotation marks: nothing to be made plain. */
+    private static boolean isPlain(String raw) {
+        for (int i = 0; i < raw.length(); i++) {
+            char c = raw.charAt(i);
+            if (c < ' ' || c > '~' || c == '"' || c == '\'' || c == '`') return false;
+        }
+        return true;
     }
 
     private static void append(StringBuilder plain, int c) {
