@@ -30,6 +30,10 @@ final class Flow {
         return canvas;
     }
 
+    boolean isLengthwise() {
+        return canvas.width() > canvas.height();
+    }
+
     double y() {
         return y;
     }

@@ -24,8 +24,8 @@ import java.util.stream.Collectors;
 public final class IsolationSheet {
 
     private static final double MARGIN = IsolationFoot.MARGIN;
-    /** Room for what stands below the picture, and the smallest scale at which it can be read. */
-    private static final double AFTER = 160, AFTER_LENGTHWISE = 152, SMALLEST = 0.68;
+    /** Room for what stands below the picture, and the smallest scale at which it can be read: words of 4.3 points. */
+    private static final double AFTER = 160, AFTER_LENGTHWISE = 152, SMALLEST = 0.62;
 
     private final Audit audit;
     private final Verdict verdict;
@@ -95,7 +95,8 @@ public final class IsolationSheet {
     private boolean fits(Supplier<Flow> on, double after, SupplyPaths paths, PathPicture picture) {
         begin(on);
         double scale = scale(flow, picture, flow.free() - after);
-        if (scale < SMALLEST) return false;
+        boolean noLargerOnItsOwn = flow.isLengthwise() && scale == flow.width() / picture.width();
+        if (scale < SMALLEST && !noLargerOnItsOwn) return false;
         picture(flow, picture, paths, scale);
         sources(paths);
         record();
@@ -126,7 +127,7 @@ public final class IsolationSheet {
                         ? "not known, its supply was not traced or nothing parts it"
                         : list(found, "none needed"))
                 + "."
-                + (verdict.otherSets() ? " Other drawn sets are as small and as near." : "");
+                + (verdict.otherSets() ? " Other drawn sets as small stand further up; these are the nearest." : "");
         flow.text(set, Type.plain(9)).skip(3);
         notRead();
         if (all.isEmpty()) return;
