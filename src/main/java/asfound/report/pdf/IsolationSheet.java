@@ -24,8 +24,8 @@ import java.util.stream.Collectors;
 public final class IsolationSheet {
 
     private static final double MARGIN = IsolationFoot.MARGIN;
-    /** Room for what stands below the picture, and the smallest scale at which it can be read: words of 4.3 points. */
-    private static final double AFTER = 160, AFTER_LENGTHWISE = 152, SMALLEST = 0.62;
+    /** Room for what stands below the picture, and the smallest scale at which it can be read: words of 4.2 points. */
+    private static final double AFTER = 160, AFTER_LENGTHWISE = 140, SMALLEST = 0.6;
 
     private final Audit audit;
     private final Verdict verdict;
@@ -192,13 +192,11 @@ public final class IsolationSheet {
                 ? ""
                 : " Of unknown supply: "
                         + paths.unknown().stream().map(Equipment::name).collect(Collectors.joining(", ")) + ".";
-        flow.text(live + all + unknown, Type.plain(9));
-        flow.text(
-                verdict.alsoDark().isEmpty()
-                        ? "Nothing else is known to lose supply with the drawn points open."
-                        : "Also loses supply with the drawn points open: " + String.join(", ", verdict.alsoDark())
-                                + ".",
-                Type.plain(9));
+        String dark = verdict.alsoDark().isEmpty()
+                ? "Nothing else is known to lose supply with the drawn points open."
+                : "Also loses supply with the drawn points open: " + String.join(", ", verdict.alsoDark()) + ".";
+        if (flow.isLengthwise()) flow.text(live + all + unknown + " " + dark, Type.plain(9));
+        else flow.text(live + all + unknown, Type.plain(9)).text(dark, Type.plain(9));
     }
 
     /** Blanks for what the records cannot say. */
