@@ -83,10 +83,10 @@ final class Continuations {
         PageBreak over = PageBreak.join(a.circuits(), b.circuits());
         List<Circuit> circuits = over.circuits();
         List<Integer> unread = new ArrayList<>(a.unread());
-        unread.addAll(b.unread());
+        b.unread().stream().filter(p -> !isCleared(b, over, p)).forEach(unread::add);
         unread.addAll(over.twice());
         List<Problem> problems = new ArrayList<>(a.problems());
-        problems.addAll(b.problems());
+        b.problems().stream().filter(p -> !isCleared(p, over)).forEach(problems::add);
         for (int p : over.twice())
             problems.add(new Problem(
                     b.place(),
@@ -101,6 +101,25 @@ final class Continuations {
                 Math.min(a.confidence(), b.confidence()),
                 unread,
                 problems);
+    }
+
+    /** It was said of a row that what it carries on stands elsewhere: that was found on the page before. */
+    private static boolean isCleared(Problem problem, PageBreak over) {
+        String said = problem.message();
+        return over.found().stream().anyMatch(p -> isOf(said, p))
+                && (said.endsWith(": " + Devices.CARRIED_ON + ".")
+                        || said.endsWith(": " + Reliability.OF_DEVICE_BEFORE + "."));
+    }
+
+    private static boolean isCleared(Directory read, PageBreak over, int position) {
+        List<Problem> own = read.problems().stream()
+                .filter(p -> isOf(p.message(), position))
+                .toList();
+        return !own.isEmpty() && own.stream().allMatch(p -> isCleared(p, over));
+    }
+
+    private static boolean isOf(String message, int position) {
+        return message.startsWith("Position " + position + " ");
     }
 
     private static Header header(Header a, Header b) {

@@ -18,6 +18,9 @@ import java.util.Set;
  */
 final class Devices {
 
+    /** Said of a position whose device stands on the page before, until the pages are put together. */
+    static final String CARRIED_ON = "a mark carries on a device that begins elsewhere";
+
     private final List<Row> rows;
     private final Loads loads;
     private final int step;
@@ -243,7 +246,7 @@ final class Devices {
         List<String> what = new ArrayList<>();
         if (!read.trouble().isEmpty()) what.add(read.trouble());
         if (clash > 0) what.add(read.poles().orElse(1) + " poles, and position " + clash + " has an entry of its own");
-        if (stray) what.add("a mark carries on a device that begins elsewhere");
+        if (stray) what.add(CARRIED_ON);
         if (all.stream().anyMatch(Row::isMixed)) what.add("two entries stand in one row");
         return String.join("; ", what);
     }

@@ -26,6 +26,8 @@ final class Headers {
 
     private static final double GOES_ON = 12;
     private static final double BAR = 16;
+    /** So many lines of blank at the most stand between a title and headings. */
+    private static final double BLANK = 12;
 
     private final Sheet sheet;
     private final List<Phrase> phrases;
@@ -96,10 +98,20 @@ final class Headers {
         return region(area(t, where));
     }
 
-    /** The strip above a directory where its title stands, whoever owns the space further up. */
+    /**
+     * The strip above a directory where its title stands, whoever owns the space further up: a few lines from the lowest
+     * text upwards, for over short turned headings their cells are blank.
+     */
     private Box title(int t) {
         Box above = area(t, Where.ABOVE);
-        double strip = Math.min(above.h(), 4 * lineHeight(t) + 12);
+        double line = lineHeight(t);
+        double foot = phrases.stream()
+                .filter(p -> above.contains(p.centreX(), p.centreY())
+                        && above.bottom() - p.box().bottom() < BLANK * line)
+                .mapToDouble(p -> p.box().bottom())
+                .max()
+                .orElse(above.bottom());
+        double strip = Math.min(above.h(), above.bottom() - Math.min(foot, above.bottom()) + 4 * line + 12);
         return new Box(above.x(), above.bottom() - strip, above.w(), strip);
     }
 

@@ -14,24 +14,26 @@ import java.util.TreeSet;
  *
  * @param circuits in order of their lowest position
  * @param twice positions that an entry on either page claims for itself
+ * @param found positions of the second page whose device was found on the first
  */
-record PageBreak(List<Circuit> circuits, List<Integer> twice) {
+record PageBreak(List<Circuit> circuits, List<Integer> twice, Set<Integer> found) {
 
     static PageBreak join(List<Circuit> before, List<Circuit> after) {
         List<Circuit> all = new ArrayList<>(before);
-        Set<Integer> taken = new TreeSet<>(), twice = new TreeSet<>();
+        Set<Integer> taken = new TreeSet<>(), twice = new TreeSet<>(), found = new TreeSet<>();
         before.forEach(c -> taken.addAll(c.positions()));
         for (Circuit c : after) {
             int home = headOf(all.subList(0, before.size()), c);
             if (home >= 0) {
                 all.set(home, with(all.get(home), c));
+                found.addAll(c.positions());
                 continue;
             }
             for (int p : c.positions()) if (!taken.add(p)) twice.add(p);
             all.add(c);
         }
         all.sort(Comparator.comparingInt(Circuit::position));
-        return new PageBreak(all, List.copyOf(twice));
+        return new PageBreak(all, List.copyOf(twice), found);
     }
 
     /** The device of the page before whose further pole this row is: blank but for a load, or printed once more. */

@@ -43,7 +43,7 @@ final class PanelReader {
         List<Leftover> strays = new ArrayList<>();
         Set<Word> taken = new HashSet<>();
         for (Side side : table.sides()) {
-            RowReader reader = new RowReader(sheet, phrases, side, table.bodyTop());
+            RowReader reader = new RowReader(sheet, phrases, side, table.sides(), table.bodyTop());
             List<Row> rows = reader.read();
             Loads loads = Loads.of(side, unit);
             boolean alone = table.sides().size() == 1;

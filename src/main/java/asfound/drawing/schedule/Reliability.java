@@ -1,5 +1,6 @@
 package asfound.drawing.schedule;
 
+import asfound.model.Box;
 import asfound.model.Directory;
 import asfound.model.Place;
 import asfound.model.Problem;
@@ -24,6 +25,9 @@ final class Reliability {
     private static final Set<Role> KEPT = Set.of(
             Role.DESCRIPTION, Role.RATING, Role.DEVICE, Role.POLES, Role.LOAD, Role.LOAD_A, Role.LOAD_B, Role.LOAD_C);
 
+    /** Said of a load alone, until the pages are put together. */
+    static final String OF_DEVICE_BEFORE = "it may belong to the device before";
+
     private final List<Problem> problems = new ArrayList<>();
     private final Set<Integer> unread = new TreeSet<>();
     private double confidence = 1;
@@ -43,8 +47,13 @@ final class Reliability {
             r.say(
                     places.apply(stray.box()),
                     0.04,
-                    "Text among the rows belongs to no position: '" + stray.text() + "'.");
-        for (Leftover rest : leftovers) r.say(places.apply(rest.box()), 0.02, "Not understood: '" + rest.text() + "'.");
+                    "Text among the rows, near position " + nearest(table, stray.box()) + ", belongs to none: '"
+                            + stray.text() + "'.");
+        for (Leftover rest : leftovers)
+            r.say(
+                    places.apply(rest.box()),
+                    0.02,
+                    "Not understood, beside position " + nearest(table, rest.box()) + ": '" + rest.text() + "'.");
         r.ways(circuits, table, whole);
         r.columns(table, whole);
         r.entries(circuits, places);
@@ -60,6 +69,24 @@ final class Reliability {
                 .count();
         r.confidence -= 0.4 * odd / Math.max(1, circuits.drafts().size());
         return r;
+    }
+
+    /** The number of the row that a text is nearest to, on the side where it stands. */
+    private static int nearest(Table table, Box text) {
+        Spine.Token best = null;
+        double least = Double.MAX_VALUE;
+        for (Side side : table.sides()) {
+            double x = text.centreX();
+            double off = Math.max(0, Math.max(side.left() - x, x - side.right()));
+            for (Spine.Token t : side.spine().tokens()) {
+                double far = Math.abs(t.y() - text.centreY()) + 100 * off;
+                if (far < least) {
+                    least = far;
+                    best = t;
+                }
+            }
+        }
+        return best == null ? 0 : best.text().first();
     }
 
     List<Problem> problems() {
@@ -197,7 +224,9 @@ final class Reliability {
                         place,
                         0.03,
                         "Position " + position
-                                + " has a load, and neither a description nor a rating: it may belong to the device before.");
+                                + " has a load, and neither a description nor a rating: "
+                                + OF_DEVICE_BEFORE
+                                + ".");
             } else if (isLoad(d) && d.ratingA().isBlank() && mostRated)
                 say(place, 0.01, "Position " + position + " has no rating, as most others have.");
             d.loads().stream()

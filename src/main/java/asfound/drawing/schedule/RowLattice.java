@@ -24,6 +24,8 @@ final class RowLattice {
     private final double size;
     private final boolean coloured;
 
+    private static final int MOST_POLES = 4;
+
     private RowLattice(Sheet sheet, List<Phrase> phrases, Side side) {
         this.sheet = sheet;
         this.phrases = phrases;
@@ -35,24 +37,133 @@ final class RowLattice {
                 .isPresent();
     }
 
-    static List<Row> rows(Sheet sheet, List<Phrase> phrases, Side side) {
+    /**
+     * The rows of one side from top to bottom.
+     *
+     * @param all the sides of the table: what one shows of how positions are written holds for all
+     * @param top where the table's first row begins
+     */
+    static List<Row> rows(Sheet sheet, List<Phrase> phrases, Side side, List<Side> all, double top) {
         RowLattice lattice = new RowLattice(sheet, phrases, side);
         List<Row> ways = lattice.ways();
-        return ways.isEmpty() ? lattice.positions() : ways;
+        return ways.isEmpty() ? lattice.positions(all, top) : ways;
     }
 
-    private List<Row> positions() {
-        List<Row> out = new ArrayList<>();
-        boolean each = spine.tokens().stream()
+    private List<Row> positions(List<Side> all, double top) {
+        List<Row> out = printed();
+        if (!isEach()) return out;
+        boolean once = isOnce(out)
+                || all.stream()
+                        .filter(s -> s != side)
+                        .map(s -> new RowLattice(sheet, phrases, s))
+                        .anyMatch(l -> l.isEach() && l.isOnce(l.printed()));
+        Spine.Token last = spine.tokens().get(spine.tokens().size() - 1);
+        boolean owes =
+                spine.tokens().stream().filter(t -> poles(t) > 1).toList().equals(List.of(last));
+        if (once || owes) after(last, once, isEverySecond(all), out);
+        if (once || all.stream().noneMatch(s -> s.spine().numbers().contains(1))) before(isEverySecond(all), top, out);
+        return out;
+    }
+
+    private boolean isEach() {
+        return spine.tokens().stream()
                 .allMatch(t -> t.text().numbers().size() == 1 && !t.text().isWay());
+    }
+
+    /**
+     * Positions stand only beside a device's first pole: some of the rows have no number, or the numbers leave out just
+     * those that a device of several poles takes.
+     */
+    private boolean isOnce(List<Row> rows) {
+        if (rows.stream().anyMatch(r -> r.token().isEmpty())) return true;
+        List<Spine.Token> all = spine.tokens();
+        for (int i = 1; i < all.size(); i++) {
+            int up = all.get(i).text().order() - all.get(i - 1).text().order();
+            int step = spine.isOdd() || spine.isEven() ? 2 : 1;
+            if (up > step && up == step * poles(all.get(i - 1))) return true;
+        }
+        return false;
+    }
+
+    /** Rows with a number, and those between them. */
+    private List<Row> printed() {
+        List<Row> out = new ArrayList<>();
+        boolean each = isEach();
         for (int i = 0; i < spine.tokens().size(); i++) {
             Spine.Token t = spine.tokens().get(i);
             if (i > 0 && each) between(spine.tokens().get(i - 1), t, steps(i), out);
             out.add(new Row(Optional.of(t), t.text().order(), t.y()));
         }
-        boolean once = out.stream().anyMatch(r -> r.token().isEmpty());
-        if (once) after(spine.tokens().get(spine.tokens().size() - 1), out);
         return out;
+    }
+
+    /** The numbers of a row and the next are two apart, here or, where here is a single row, beside it. */
+    private boolean isEverySecond(List<Side> all) {
+        if (spine.tokens().size() > 1)
+            return spine.isOdd() || spine.isEven() || steps(spine.tokens().size() - 1).length == 1;
+        return all.stream()
+                .map(Side::spine)
+                .anyMatch(s -> s != spine && s.tokens().size() > 1 && (s.isOdd() || s.isEven()));
+    }
+
+    /**
+     * Rows above the first number belong to the device at the foot of the page or half before: marks and loads alone, or
+     * that device printed once more.
+     */
+    private void before(boolean second, double top, List<Row> out) {
+        Spine.Token first = spine.tokens().get(0);
+        int step = second ? 2 : 1;
+        double pitch = out.size() > 1 ? spacing(out) : spine.pitch();
+        double limit = spine.heading()
+                .map(h -> h.bottom() + 0.2 * size)
+                .orElse(Math.min(top, first.y() - (MOST_POLES + 0.6) * pitch));
+        if (limit > first.y()) limit = top;
+        int number = first.text().order();
+        double at = first.y();
+        List<Double> levels = levels(limit, first.y());
+        for (int i = levels.size() - 1;
+                i >= 0 && out.size() < MOST_POLES + spine.tokens().size() * 4;
+                i--) {
+            double y = levels.get(i), gap = at - y;
+            number -= step;
+            boolean row = gap > 0.6 * pitch && gap < 1.6 * Math.max(pitch, spine.pitch());
+            if (!row || number < 1 || isNothing(y) || !carriesOn(y) && !isDevice(y)) return;
+            if (y < top && !spine.headed() && on(y).stream().noneMatch(p -> Texts.isMark(p.text()))) return;
+            out.add(0, new Row(Optional.empty(), number, y));
+            at = y;
+        }
+    }
+
+    /** The least distance between neighbouring rows that is usual. */
+    private static double spacing(List<Row> rows) {
+        double[] steps = new double[rows.size() - 1];
+        for (int r = 1; r < rows.size(); r++)
+            steps[r - 1] = rows.get(r).y() - rows.get(r - 1).y();
+        java.util.Arrays.sort(steps);
+        return steps[steps.length / 4];
+    }
+
+    private List<Phrase> on(double y) {
+        double left = side.left(), right = side.right();
+        return phrases.stream()
+                .filter(p -> Math.abs(p.centreY() - y) < 0.3 * size)
+                .filter(p -> p.centreX() > left && p.centreX() < right)
+                .toList();
+    }
+
+    private boolean isNothing(double y) {
+        return on(y).isEmpty();
+    }
+
+    /** A device of several poles is printed on this level. */
+    private boolean isDevice(double y) {
+        return on(y).stream()
+                .filter(p -> in(Role.POLES, p) || in(Role.DEVICE, p))
+                .map(p -> in(Role.POLES, p)
+                        ? DeviceText.polesOnly(p.text())
+                        : DeviceText.parse(p.text()).flatMap(DeviceText::poles))
+                .flatMap(Optional::stream)
+                .anyMatch(n -> n > 1);
     }
 
     /** How far apart in number neighbouring rows can be: two where all around are odd, or all even. */
@@ -72,28 +183,48 @@ final class RowLattice {
 
     /**
      * Where positions stand only beside a device's first pole, further poles follow the last position: of the last device,
-     * or of those before it, as long as lines go on that hold nothing but marks and loads.
+     * or of those before it, as long as lines go on that hold nothing but marks and loads, or print the device once more.
      */
-    private void after(Spine.Token last, List<Row> out) {
-        boolean second = spine.isOdd()
-                || spine.isEven()
-                || spine.tokens().size() > 1 && steps(spine.tokens().size() - 1).length == 1;
+    private void after(Spine.Token last, boolean once, boolean second, List<Row> out) {
         int step = second ? 2 : 1;
         double pitch = out.size() > 1 ? (last.y() - out.get(0).y()) / (out.size() - 1) : spine.pitch();
-        int owed = last.text().order();
-        for (Spine.Token t : spine.tokens()) owed = Math.max(owed, t.text().order() + 2 * (poles(t) - 1));
+        int owed = last.text().order(), sure = owed;
+        for (Spine.Token t : spine.tokens()) {
+            owed = Math.max(owed, t.text().order() + 2 * (poles(t) - 1));
+            sure = Math.max(sure, t.text().order() + step * (poles(t) - 1));
+        }
         int rows = (owed - last.text().order()) / step;
         if (rows == 0) return;
         double at = last.y(), reach = 1.6 * Math.max(pitch, spine.pitch());
         int number = last.text().order(), found = 0;
         for (double y : levels(last.y(), last.y() + (2.5 * rows + 1) * pitch)) {
-            if (found == rows || y - at > reach || !carriesOn(y)) break;
+            if (found == rows || y - at > reach || !carriesOn(y) && !repeatsOwing(y, number + step)) break;
+            // a blank row may be the other half's alone
+            if (isNothing(y) && (!once || number + step > sure)) break;
             out.add(new Row(Optional.empty(), number += step, y));
             at = y;
             found++;
         }
-        for (int k = found + 1; k < poles(last); k++)
+        for (int k = found + 1; once && k < poles(last); k++)
             out.add(new Row(Optional.empty(), number += step, at += Math.min(pitch, spine.pitch())));
+    }
+
+    /** A device that has a pole at this number is printed on this level once more. */
+    private boolean repeatsOwing(double y, int number) {
+        return isDevice(y)
+                && spine.tokens().stream()
+                        .filter(t -> t.text().order() + 2 * (poles(t) - 1) >= number)
+                        .anyMatch(t -> repeats(y, t.y()));
+    }
+
+    /** What stands on this level stands so on another too; loads and phases may differ. */
+    private boolean repeats(double y, double above) {
+        List<Phrase> head = on(above);
+        return on(y).stream()
+                .allMatch(p -> isLoadOrPhase(p)
+                        || head.stream()
+                                .anyMatch(o -> Math.abs(o.left() - p.left()) < 0.5 * size
+                                        && Texts.upper(o.text()).equals(Texts.upper(p.text()))));
     }
 
     /** The poles that are printed beside a position. */
@@ -111,16 +242,15 @@ final class RowLattice {
 
     /** On this level stand nothing but marks, loads and phases. */
     private boolean carriesOn(double y) {
-        double left = side.left(), right = side.right();
-        return phrases.stream()
-                .filter(p -> Math.abs(p.centreY() - y) < 0.3 * size)
-                .filter(p -> p.centreX() > left && p.centreX() < right)
-                .allMatch(p -> Texts.saysNothing(p.text())
-                        || in(Role.PHASE, p)
-                        || side.roles().entrySet().stream()
-                                .anyMatch(e -> e.getKey().isLoad()
-                                        && e.getValue().holds(p.centreX())
-                                        && LoadText.parse(p.text(), false).isPresent()));
+        return on(y).stream().allMatch(p -> Texts.saysNothing(p.text()) || isLoadOrPhase(p));
+    }
+
+    private boolean isLoadOrPhase(Phrase p) {
+        return in(Role.PHASE, p)
+                || side.roles().entrySet().stream()
+                        .anyMatch(e -> e.getKey().isLoad()
+                                && e.getValue().holds(p.centreX())
+                                && LoadText.parse(p.text(), false).isPresent());
     }
 
     private boolean in(Role role, Phrase p) {
@@ -183,6 +313,7 @@ final class RowLattice {
         int rows = groups.stream().mapToInt(List::size).sum();
         if (groups.size() != spine.tokens().size()) return List.of();
         if (rows < 2 * spine.tokens().size() && !areWhole(groups)) return List.of();
+        if (arePositions(groups)) return List.of();
         List<Row> out = new ArrayList<>();
         for (int g = 0; g < groups.size(); g++) {
             int way = spine.tokens().get(g).text().first();
@@ -193,6 +324,18 @@ final class RowLattice {
             }
         }
         return out;
+    }
+
+    /** The numbers count every row, or every row of both sides: positions that stand only beside a device's first pole. */
+    private boolean arePositions(List<List<Phrase>> groups) {
+        List<Integer> numbers = spine.numbers();
+        boolean all = numbers.size() > 1;
+        for (int g = 1; g < numbers.size(); g++) {
+            int up = numbers.get(g) - numbers.get(g - 1),
+                    rows = groups.get(g - 1).size();
+            all &= rows > 1 && (up == rows || up == 2 * rows);
+        }
+        return all;
     }
 
     /** Every way has each of its three phases once, in rows of their own or together; some have rows of their own. */

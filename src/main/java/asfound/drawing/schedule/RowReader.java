@@ -26,13 +26,14 @@ final class RowReader {
     private final List<Leftover> strays = new ArrayList<>();
     private final Set<Word> taken = new HashSet<>();
 
-    RowReader(Sheet sheet, List<Phrase> phrases, Side side, double top) {
+    /** @param all the sides of the table, this one among them */
+    RowReader(Sheet sheet, List<Phrase> phrases, Side side, List<Side> all, double top) {
         this.sheet = sheet;
         this.phrases = phrases;
         this.side = side;
-        this.top = top;
         size = side.spine().size();
-        rows = RowLattice.rows(sheet, phrases, side);
+        rows = RowLattice.rows(sheet, phrases, side, all, top);
+        this.top = Math.min(top, rows.get(0).y() - 0.6 * size);
         bottom = foot();
         spineBounds = spineBounds();
     }

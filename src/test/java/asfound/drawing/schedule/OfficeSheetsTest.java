@@ -517,6 +517,44 @@ class OfficeSheetsTest {
         }
     }
 
+    @Test
+    void further_poles_without_a_number_below_the_last_position_bring_their_loads_to_the_device() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL K-4");
+            s.line(60, LIST, "CKT", "LOAD", "BKR", "VA");
+            s.line(74, LIST, "1", "Copier", "20/1", "700");
+            s.line(88, LIST, "3", "Lights", "20/1", "900");
+            s.line(102, LIST, "5", "Kiln", "30/3", "500");
+            s.line(116, LIST, "", "", "", "500");
+            s.line(130, LIST, "", "", "", "500");
+            assertThat(only(read(s)).circuits().stream()
+                            .map(c ->
+                                    c.positions() + " " + Math.round(c.totalVA().or(0.0))))
+                    .containsExactly("[1] 700", "[3] 900", "[5, 7, 9] 1500");
+        }
+    }
+
+    @Test
+    void rows_without_a_number_at_the_head_of_a_page_are_the_poles_of_a_device_that_began_before_it()
+            throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL K-4 (CONTINUED)");
+            s.line(60, LIST, "CKT", "LOAD", "BKR", "VA");
+            s.line(74, LIST, "", "-", "-", "600");
+            s.line(88, LIST, "45", "Copier", "20/1", "700");
+            s.line(102, LIST, "47", "Lights", "20/1", "900");
+            s.line(116, LIST, "49", "Fan", "20/1", "800");
+            Directory d = only(read(s));
+            assertThat(d.circuits().stream()
+                            .map(c ->
+                                    c.positions() + " " + Math.round(c.totalVA().or(0.0))))
+                    .containsExactly("[43] 600", "[45] 700", "[47] 900", "[49] 800");
+            assertThat(d.problems().stream().map(Problem::message))
+                    .contains("Position 43 has a load, and neither a description nor a rating: "
+                            + Reliability.OF_DEVICE_BEFORE + ".");
+        }
+    }
+
     /** A two-sided directory of eight positions. */
     private static void twoSided(DrawnSheet s, double y) throws IOException {
         s.line(y, TWO_SIDED, "CKT", "LOAD", "BKR", "CKT", "LOAD", "BKR");
