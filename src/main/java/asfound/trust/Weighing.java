@@ -239,7 +239,7 @@ final class Weighing {
         if (traced == 0) return "Nothing in " + panel + " was traced yet.";
         if (wrong == 0) return "Widens what is known of " + panel + ".";
         return wrong + " of " + traced + " traced entries of " + panel
-                + " are wrong: the rest of it is likelier to be wrong too.";
+                + (wrong == 1 ? " is" : " are") + " wrong: the rest of it is likelier to be wrong too.";
     }
 
     private void byFindings(List<Finding> findings) {
