@@ -1,8 +1,8 @@
 package asfound.finding;
 
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
+import java.util.StringTokenizer;
 import java.util.regex.Pattern;
 
 /** Which descriptions say nothing of a circuit's specific purpose. Common practice; the words are our own list. */
@@ -130,21 +130,36 @@ final class Vagueness {
     private Vagueness() {}
 
     static boolean isVague(String description) {
-        String[] words = description.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+");
-        boolean said = Arrays.stream(words).anyMatch(w -> !w.isBlank());
-        return !said || Arrays.stream(words).filter(w -> !w.isBlank()).allMatch(EMPTY_WORDS::contains);
+        StringTokenizer words = new StringTokenizer(key(description).toLowerCase(Locale.ROOT), " ");
+        while (words.hasMoreTokens()) if (!EMPTY_WORDS.contains(words.nextToken())) return false;
+        return true;
     }
 
     static boolean namesAnOccupant(String description) {
+        if (description.indexOf('\'') < 0 && description.indexOf('\u2019') < 0) return false;
         var m = OCCUPANT.matcher(description.toUpperCase(Locale.ROOT));
         return m.find() && !FUNCTIONS.contains(m.group(1));
     }
 
-    /** Equal for descriptions that nobody can tell apart. */
+    /** Letters and digits of a description, with one blank for whatever stands between; equal where nobody can tell apart. */
     static String key(String description) {
-        return description
-                .toUpperCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}]+", " ")
-                .strip();
+        StringBuilder key = new StringBuilder(description.length());
+        boolean gap = false;
+        for (int i = 0; i < description.length(); ) {
+            int c = description.codePointAt(i);
+            i += Character.charCount(c);
+            boolean counts = Character.isLetter(c) || isNumber(c);
+            if (counts && gap && key.length() > 0) key.append(' ');
+            if (counts) key.appendCodePoint(c);
+            gap = !counts;
+        }
+        return key.toString().toUpperCase(Locale.ROOT);
+    }
+
+    private static boolean isNumber(int c) {
+        int type = Character.getType(c);
+        return type == Character.DECIMAL_DIGIT_NUMBER
+                || type == Character.LETTER_NUMBER
+                || type == Character.OTHER_NUMBER;
     }
 }

@@ -30,6 +30,8 @@ final class Names {
     private static final Pattern SAYS_NOTHING = Pattern.compile(
             "(?i)\\W*|N\\W?A\\.?|TBD|UNKNOWN|NONE|EXISTING|EXIST\\.?|NOT (KNOWN|SHOWN)|(SEE|REFER|VERIFY|FIELD VERIFY)\\b.*");
 
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+
     private final NameBook book;
     private final NameHints hints;
     private final Map<String, Optional<String>> known = new HashMap<>();
@@ -139,7 +141,7 @@ final class Names {
 
     /** The one name, or the text itself where it could mean two things: it then stands for a thing of its own. */
     String orItself(String text) {
-        return of(text).orElseGet(() -> text.strip().replaceAll("\\s+", " "));
+        return of(text).orElseGet(() -> BLANKS.matcher(text.strip()).replaceAll(" "));
     }
 
     /** A 'fed from' in steps, the nearest first; none where the text says nothing. */

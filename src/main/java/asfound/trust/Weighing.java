@@ -238,8 +238,8 @@ final class Weighing {
     private static String widens(String panel, int traced, int wrong) {
         if (traced == 0) return "Nothing in " + panel + " was traced yet.";
         if (wrong == 0) return "Widens what is known of " + panel + ".";
-        return wrong + " of " + traced + " traced entries of " + panel
-                + (wrong == 1 ? " is" : " are") + " wrong: the rest of it is likelier to be wrong too.";
+        return wrong + " of " + traced + " traced entries of " + panel + (wrong == 1 ? " is" : " are")
+                + " wrong: the rest of it is likelier to be wrong too.";
     }
 
     private void byFindings(List<Finding> findings) {

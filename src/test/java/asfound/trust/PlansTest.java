@@ -134,7 +134,7 @@ class PlansTest {
 
         assertThat(plan).extracting(PlansTest::device).containsExactly("LP-2/5", "LP-1/5", "LP-2/7", "LP-1/7");
         assertThat(plan.get(0).location()).hasValue("Closet LP-2");
-        assertThat(plan.get(0).why()).contains("1 of 1 traced entries of LP-2 are wrong");
+        assertThat(plan.get(0).why()).contains("1 of 1 traced entries of LP-2 is wrong");
         assertThat(plan.get(1).why()).contains("Widens what is known of LP-1.");
     }
 
