@@ -93,7 +93,7 @@ final class LeastCut {
 
     /** The connection's far end is supplied otherwise than from the device's own load side, and supply can pass back. */
     private boolean suppliesBack(int connection, int farEnd, int loadSide) {
-        return View.passesBack(terrain.connection(connection))
+        return graph.view().passesBack(terrain.connection(connection))
                 && !ways.dominators().dominates(loadSide, farEnd);
     }
 

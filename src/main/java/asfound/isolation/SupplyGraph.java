@@ -24,6 +24,7 @@ final class SupplyGraph {
     private static final int ALWAYS = View.TRACED | View.STRONG;
 
     private final Terrain terrain;
+    private final View view;
     private final boolean[] has;
     private final Ints from = new Ints();
     private final Ints to = new Ints();
@@ -38,6 +39,7 @@ final class SupplyGraph {
 
     SupplyGraph(Terrain terrain, View view) {
         this.terrain = terrain;
+        this.view = view;
         fed = new boolean[terrain.nodes()];
         source = new boolean[terrain.nodes()];
         unknownSupply = new boolean[terrain.nodes()];
@@ -143,7 +145,7 @@ final class SupplyGraph {
 
     private void join(int a, int b, int number, Connection c) {
         arc(a, b, number, View.marksForward(c));
-        if (View.passesBack(c)) arc(b, a, number, View.marksBack(c));
+        if (view.passesBack(c)) arc(b, a, number, View.marksBack(c));
     }
 
     private void arc(int a, int b, int number, int mark) {
@@ -155,6 +157,10 @@ final class SupplyGraph {
 
     Terrain terrain() {
         return terrain;
+    }
+
+    View view() {
+        return view;
     }
 
     /** The view has the connection of that number. */

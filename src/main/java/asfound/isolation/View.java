@@ -9,8 +9,9 @@ import asfound.network.Standing;
  * Which connections a question takes as there, and which way supply can pass over them.
  *
  * <p>Conductors conduct both ways: a feeder lets supply pass back where its far end is held live by another source. Inputs
- * of transfer switches and UPSs never pass back. Where drawings dispute a supply, the drawn ones are alternatives, so
- * supply is never led back through one of them into another.
+ * of transfer switches and UPSs never pass back. Where drawings dispute a supply, the drawn ones are alternatives: by the
+ * paper, supply is not led back through one of them into another. But one that was traced is there and conducts both ways,
+ * and any of them may be there, so that what is live behind it may come back through it.
  */
 enum View {
     /** What the drawings show, whatever the survey says. */
@@ -23,6 +24,11 @@ enum View {
         @Override
         boolean has(Equipment e) {
             return e.drawn();
+        }
+
+        @Override
+        boolean passesBack(Connection c) {
+            return c.flow() != Flow.ONE_WAY && !(c.disputed() && c.drawn());
         }
     },
     /** Every connection that could be there: all but drawn ones that traced evidence speaks against. */
@@ -37,6 +43,11 @@ enum View {
         @Override
         boolean has(Connection c) {
             return c.standing().isTraced() || (c.drawn() && c.standing() != Standing.CONTRADICTED);
+        }
+
+        @Override
+        boolean passesBack(Connection c) {
+            return c.flow() != Flow.ONE_WAY && !isAlternative(c);
         }
     };
 
@@ -54,17 +65,25 @@ enum View {
         return true;
     }
 
-    static boolean passesBack(Connection c) {
-        return c.flow() != Flow.ONE_WAY && !(c.disputed() && c.drawn());
+    boolean passesBack(Connection c) {
+        return c.flow() != Flow.ONE_WAY;
+    }
+
+    /** One of several supplies that drawings name for one thing, and nobody traced it: it proves nothing. */
+    private static boolean isAlternative(Connection c) {
+        return c.disputed() && c.drawn() && !c.standing().isTraced();
     }
 
     static int marksForward(Connection c) {
-        return (c.standing().isTraced() ? TRACED : 0)
-                | (c.standing().isTraced() || (c.drawn() && c.standing() != Standing.CONTRADICTED) ? STRONG : 0);
+        return (c.standing().isTraced() ? TRACED : 0) | (c.standing().isTraced() || isUndisputed(c) ? STRONG : 0);
     }
 
     static int marksBack(Connection c) {
-        boolean asDrawn = c.flow() == Flow.TIE && c.drawn() && c.standing() != Standing.CONTRADICTED;
+        boolean asDrawn = c.flow() == Flow.TIE && isUndisputed(c);
         return c.standing().isTraced() ? TRACED | STRONG : asDrawn ? STRONG : 0;
+    }
+
+    private static boolean isUndisputed(Connection c) {
+        return c.drawn() && c.standing() != Standing.CONTRADICTED && !isAlternative(c);
     }
 }

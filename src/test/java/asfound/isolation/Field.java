@@ -29,7 +29,7 @@ final class Field {
     private final int[] bus; // by device: the place of its bus
     private final int[] load;
 
-    Field(Network network, Predicate<Connection> has) {
+    Field(Network network, Predicate<Connection> has, Predicate<Connection> passesBack) {
         network.equipment().forEach(e -> place(e.name()));
         connections = network.connections().stream().filter(has).toList();
         Set<Device> all = new TreeSet<>();
@@ -48,7 +48,7 @@ final class Field {
                 if (d.in().equals(c.from())) a[i] = place(loadSide(d));
                 else b[i] = place(loadSide(d));
             }
-            back[i] = c.flow() != Flow.ONE_WAY && !(c.drawn() && c.disputed());
+            back[i] = c.flow() != Flow.ONE_WAY && passesBack.test(c);
         }
     }
 

@@ -40,12 +40,17 @@ final class Oracle {
 
     Oracle(Network network) {
         this.network = network;
-        drawn = new Field(network, Connection::drawn);
-        possible = new Field(network, Oracle::isPossible);
+        drawn = new Field(network, Connection::drawn, c -> !isDisputed(c));
+        possible = new Field(network, Oracle::isPossible, c -> true);
     }
 
     private static boolean isPossible(Connection c) {
         return c.standing() != Standing.CONTRADICTED;
+    }
+
+    /** One of several supplies that drawings name for one thing. */
+    private static boolean isDisputed(Connection c) {
+        return c.drawn() && c.disputed();
     }
 
     private static boolean isTraced(Connection c) {
@@ -54,11 +59,11 @@ final class Oracle {
 
     /** Passed as drawn, or traced: enough to say that a drawing fails. */
     private static boolean strongForward(Connection c) {
-        return isTraced(c) || (c.drawn() && isPossible(c));
+        return isTraced(c) || (c.drawn() && isPossible(c) && !isDisputed(c));
     }
 
     private static boolean strongBack(Connection c) {
-        return isTraced(c) || (c.flow() == Flow.TIE && c.drawn() && isPossible(c));
+        return isTraced(c) || (c.flow() == Flow.TIE && c.drawn() && isPossible(c) && !isDisputed(c));
     }
 
     private Equipment equipment(String name) {
@@ -138,7 +143,7 @@ final class Oracle {
     }
 
     List<Set<Device>> foundSets(String target) {
-        return leastSets(target, new Field(network, this::isAsFound), e -> true);
+        return leastSets(target, new Field(network, this::isAsFound, c -> isTraced(c) || !isDisputed(c)), e -> true);
     }
 
     private boolean isAsFound(Connection c) {
@@ -169,7 +174,8 @@ final class Oracle {
 
     /** What loses supply with the devices open, by what was found and not by the drawings. */
     Set<String> alsoDark(Set<Device> open, String self) {
-        Set<String> dark = dark(new Field(network, this::isAsFound), e -> true, open);
+        Set<String> dark =
+                dark(new Field(network, this::isAsFound, c -> isTraced(c) || !isDisputed(c)), e -> true, open);
         dark.removeAll(dark(drawn, Equipment::drawn, open));
         dark.remove(self);
         return dark;
@@ -244,7 +250,7 @@ final class Oracle {
     /** With the point closed again, and nothing but this connection at it, supply reaches the equipment. */
     private boolean passes(Connection way, Device point, String target, Set<Device> points) {
         Field alone = new Field(
-                network, c -> c.drawn() && (c.equals(way) || !c.devices().contains(point)));
+                network, c -> c.drawn() && (c.equals(way) || !c.devices().contains(point)), c -> !isDisputed(c));
         Set<Device> others = new TreeSet<>(points);
         others.remove(point);
         return alone.live(sources(drawn, Equipment::drawn, target), others).contains(target);

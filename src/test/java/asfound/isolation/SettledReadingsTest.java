@@ -227,6 +227,30 @@ class SettledReadingsTest {
     }
 
     @Test
+    void a_generator_found_on_a_panel_is_led_back_through_its_traced_feeder_though_a_header_names_another() {
+        Building b = workshop()
+                .equipment("DP-2", EquipmentKind.PANEL, "UTIL CKT 2")
+                .panel("LP-1", "DP-2 CKT 9", "1 LTG")
+                .equipment("GEN-9", EquipmentKind.GENERATOR)
+                .saw("UTIL", "2", "feeds", "DP-2")
+                .saw("DP-2", "9", "nothing", "")
+                .saw("LP-1", "15", "fed by", "GEN-9");
+        assertThat(drawnPoints(b, "MDP")).containsExactly("UTIL/M1");
+        assertThat(standing(b, "MDP")).isEqualTo(FAILS);
+    }
+
+    @Test
+    void what_is_live_behind_one_of_two_disputed_supplies_may_come_back_through_it() {
+        Building b = workshop()
+                .equipment("DP-2", EquipmentKind.PANEL, "UTIL CKT 2")
+                .panel("LP-1", "DP-2 CKT 9", "1 LTG")
+                .saw("UTIL", "2", "feeds", "DP-2");
+        Verdict v = Verdicts.of(b, "MDP");
+        assertThat(v.standing()).isEqualTo(UNPROVEN);
+        assertThat(v.liveFrom()).containsExactly("UTIL");
+    }
+
+    @Test
     void a_feeder_traced_to_the_panel_beyond_a_drawn_transformer_is_as_drawn() {
         Building b = workshop()
                 .equipment("T-1", EquipmentKind.TRANSFORMER)
