@@ -5,7 +5,8 @@
  * <p><b>The physical reading.</b> Conductors conduct both ways. A feeder and a tie let supply pass back where their far end
  * is held live by another source: solar on a panel feeds back into the board above it, and a panel traced to two boards makes
  * each of them live from the other. Inputs of transfer switches and UPSs never pass back. Drawn supplies that drawings
- * dispute are alternatives, so supply is not led back through one of them. Things that hang on the load side of one device
+ * dispute are alternatives: the points drawn lead no supply back through one of them. One that was traced does pass back,
+ * and an untraced one may: it proves nothing, and what hangs on it is unproven. Things that hang on the load side of one device
  * stay joined when it is open. Equipment that nothing feeds, or whose supply leads only round in a ring, may be live. In a
  * radial building all this comes to the one device above.
  *
