@@ -153,8 +153,12 @@ final class Grid {
         for (int i = 1; i < cuts.size(); i++) {
             double left = cuts.get(i - 1), right = cuts.get(i);
             List<String> texts = texts(body, left, right);
-            String heading =
-                    headings.of(i == 1 ? outer(left, -1) : left, i == cuts.size() - 1 ? outer(right, 1) : right);
+            String heading = headings.of(left, right);
+            boolean outermost = i == 1 || i == cuts.size() - 1;
+            // what stands further out may as well be a header beside the table: only where nothing heads the column
+            // itself
+            if (outermost && !texts.isEmpty() && Headings.weigh(heading).isEmpty())
+                heading = headings.of(i == 1 ? outer(left, -1) : left, i == cuts.size() - 1 ? outer(right, 1) : right);
             // over a blank column anything may stand: a label of the header beside the headings
             if (!texts.isEmpty()) headTop = Math.min(headTop, headings.lastTop());
             Column column = Column.of(left, right, heading, texts);
@@ -321,8 +325,9 @@ final class Grid {
 
     /** Parts what the headings show to be two columns. */
     private List<Double> parted(List<Double> cuts, List<Phrase> body, TreeSet<Double> ruled) {
+        double first = cuts.get(0), last = cuts.get(cuts.size() - 1);
         for (HeadCuts.Between b : heads.betweenLoads(body)) {
-            if (b.left() < cuts.get(0) || b.right() > cuts.get(cuts.size() - 1)) continue;
+            if (b.left() < first || b.right() > last) continue;
             if (!ruled.subSet(b.left(), b.right()).isEmpty()) continue;
             cuts.removeIf(c -> c > b.left() && c < b.right());
             cuts.add(b.cut());

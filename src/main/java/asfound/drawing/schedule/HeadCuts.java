@@ -6,6 +6,7 @@ import asfound.model.Box;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -20,7 +21,7 @@ final class HeadCuts {
     private record Head(Box box, boolean turned, boolean load) {}
 
     /**
-     * Where the columns under two neighbouring headings of loads are to be parted.
+     * Where the columns under two neighbouring headings, of a load and of another or of anything, are to be parted.
      *
      * @param left the middle of the left heading
      * @param right the middle of the right one
@@ -28,15 +29,20 @@ final class HeadCuts {
     record Between(double left, double right, double cut) {}
 
     private final List<Head> heads = new ArrayList<>();
+    /** All that stands where headings do. */
+    private final List<Box> others = new ArrayList<>();
+
     private final double size;
 
     /** @param top where the first row begins */
     HeadCuts(Sheet sheet, List<Phrase> phrases, double top, double size) {
         this.size = size;
         double reach = top - 4.5 * size;
-        for (Phrase p : phrases)
-            if (p.centreY() < top && p.centreY() > reach && isSure(p.text()))
-                heads.add(new Head(p.box(), false, isLoad(p.text())));
+        for (Phrase p : phrases) {
+            if (p.centreY() >= top || p.centreY() <= reach) continue;
+            others.add(p.box());
+            if (isSure(p.text())) heads.add(new Head(p.box(), false, isLoad(p.text())));
+        }
         List<Word> turned = sheet.words().stream()
                 .filter(w -> !w.upright() && w.bottom() <= top + size && w.bottom() > reach - 2 * size)
                 .sorted(Comparator.comparingDouble((Word w) -> Math.round(w.centreX() / (0.5 * w.size())))
@@ -51,6 +57,7 @@ final class HeadCuts {
                 text.append(' ').append(turned.get(j).text());
                 box = box.union(turned.get(j++).box());
             }
+            others.add(box);
             if (isSure(text.toString())) heads.add(new Head(box, true, isLoad(text.toString())));
             i = j;
         }
@@ -62,10 +69,16 @@ final class HeadCuts {
     }
 
     private static boolean isLoad(String text) {
-        return Headings.weigh(text).entrySet().stream().anyMatch(e -> e.getKey().isLoad() && e.getValue() >= SURE);
+        Map<Role, Double> heading = Headings.weigh(text);
+        double described = heading.getOrDefault(Role.DESCRIPTION, 0.0);
+        return heading.entrySet().stream()
+                .anyMatch(e -> e.getKey().isLoad() && e.getValue() >= SURE && e.getValue() > described);
     }
 
-    /** The columns of loads are all of one width, and often nearly empty: their headings part them better than blanks. */
+    /**
+     * The columns of loads are all of one width, and often nearly empty: their headings part them better than blanks, from
+     * each other and from a narrow column beside them.
+     */
     List<Between> betweenLoads(List<Phrase> body) {
         List<Head> own = heads.stream()
                 .sorted(Comparator.comparingDouble(h -> h.box().centreX()))
@@ -73,7 +86,9 @@ final class HeadCuts {
         List<Between> out = new ArrayList<>();
         for (int i = 1; i < own.size(); i++) {
             Head a = own.get(i - 1), b = own.get(i);
-            if (!a.load() || !b.load() || b.box().centreX() - a.box().centreX() > 9 * size) continue;
+            if (!a.load() && !b.load() || b.box().centreX() - a.box().centreX() > 9 * size) continue;
+            boolean loads = a.load() && b.load();
+            if (!loads && isBetween(a.box(), b.box())) continue;
             if (b.box().x() <= a.box().right()
                     || Math.abs(a.box().bottom() - b.box().bottom()) > size) continue;
             double half = (b.box().centreX() - a.box().centreX()) / 2,
@@ -84,9 +99,17 @@ final class HeadCuts {
                 if (p.centreX() < middle) low = Math.max(low, p.right());
                 else high = Math.min(high, p.left());
             }
-            if (low < high) out.add(new Between(a.box().centreX(), b.box().centreX(), (low + high) / 2));
+            double cut = (low + high) / 2;
+            boolean clear = body.stream().noneMatch(p -> p.left() < cut && p.right() > cut);
+            if (low < high && (clear || loads))
+                out.add(new Between(a.box().centreX(), b.box().centreX(), cut));
         }
         return out;
+    }
+
+    /** The heading of a further column stands between two. */
+    private boolean isBetween(Box a, Box b) {
+        return others.stream().anyMatch(o -> o.x() < b.x() && o.right() > a.right() && !o.equals(a) && !o.equals(b));
     }
 
     /** The edges with the headings that follow each other on beyond them. */

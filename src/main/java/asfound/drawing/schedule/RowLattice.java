@@ -77,10 +77,11 @@ final class RowLattice {
     private boolean isOnce(List<Row> rows) {
         if (rows.stream().anyMatch(r -> r.token().isEmpty())) return true;
         List<Spine.Token> all = spine.tokens();
+        boolean ones = false;
+        for (int i = 1; i < all.size(); i++) ones |= up(i) == 1;
         for (int i = 1; i < all.size(); i++) {
-            int up = all.get(i).text().order() - all.get(i - 1).text().order();
-            int step = spine.isOdd() || spine.isEven() ? 2 : 1;
-            if (up > step && up == step * poles(all.get(i - 1))) return true;
+            int step = steps(i).length == 1 ? 2 : 1;
+            if (up(i) > step && up(i) == step * poles(all.get(i - 1)) && (step == 2 || ones)) return true;
         }
         return false;
     }
@@ -177,8 +178,12 @@ final class RowLattice {
     }
 
     private boolean rises(int i) {
+        return up(i) > 0;
+    }
+
+    private int up(int i) {
         return spine.tokens().get(i).text().order()
-                > spine.tokens().get(i - 1).text().order();
+                - spine.tokens().get(i - 1).text().order();
     }
 
     /**
