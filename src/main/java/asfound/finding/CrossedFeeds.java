@@ -38,9 +38,15 @@ public record CrossedFeeds(Event event) implements Finding {
                 .filter(c ->
                         c.answer() == Answer.OTHER && !c.backfed() && c.seen().size() == 1)
                 .toList();
-        return Rings.among(exchanged, c -> Origins.of(facts, c)).stream()
+        Abroad abroad = new Abroad(exchanged, facts.sames());
+        return Rings.among(exchanged, c -> origins(facts, c, abroad)).stream()
                 .map(ring -> of(facts, ring))
                 .toList();
+    }
+
+    private static List<Comparison> origins(Facts facts, Comparison c, Abroad abroad) {
+        List<Comparison> near = Origins.of(facts, c);
+        return near.isEmpty() ? abroad.of(c) : near;
     }
 
     private static CrossedFeeds of(Facts facts, Rings.Ring ring) {

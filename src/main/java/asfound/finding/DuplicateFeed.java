@@ -6,10 +6,12 @@ import asfound.network.Connection;
 import asfound.network.Device;
 import asfound.network.Served;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -46,12 +48,14 @@ public record DuplicateFeed(Event event) implements Finding {
     private static List<DuplicateFeed> find(Facts facts) {
         Map<List<Comparison>, List<String>> fedAlike = new LinkedHashMap<>();
         Set<String> told = new HashSet<>();
+        Map<String, List<Comparison>> tagged = tagged(facts);
         for (Comparison c : facts.open()) {
             for (Served thing : c.seen()) {
                 if (c.backfed() || !isOneThing(facts, thing) || !told.add(thing.inWords())) continue;
-                List<Comparison> feeding = feeding(facts, thing);
-                if (separate(feeding) > 1)
-                    fedAlike.computeIfAbsent(feeding, f -> new ArrayList<>()).add(thing.inWords());
+                List<Comparison> feeding = feeding(facts, thing, tagged);
+                if (separate(feeding) < 2) continue;
+                List<String> things = fedAlike.computeIfAbsent(feeding, f -> new ArrayList<>());
+                if (things.stream().noneMatch(t -> isAlso(facts, t, thing))) things.add(thing.inWords());
             }
         }
         return fedAlike.entrySet().stream()
@@ -66,14 +70,49 @@ public record DuplicateFeed(Event event) implements Finding {
         return kind != EquipmentKind.TRANSFER_SWITCH && !kind.isSource();
     }
 
+    /** Devices traced to tagged loads, by tag, where a device that differs was traced to one of that tag. */
+    private static Map<String, List<Comparison>> tagged(Facts facts) {
+        Set<String> sought = new HashSet<>();
+        for (Comparison c : facts.open()) tags(c).forEach(sought::add);
+        Map<String, List<Comparison>> tagged = new HashMap<>();
+        if (sought.isEmpty()) return tagged;
+        for (Comparison c : facts.comparisons())
+            tags(c).filter(sought::contains)
+                    .distinct()
+                    .forEach(t ->
+                            tagged.computeIfAbsent(t, k -> new ArrayList<>(2)).add(c));
+        return tagged;
+    }
+
+    private static Stream<String> tags(Comparison c) {
+        return c.backfed()
+                ? Stream.empty()
+                : c.seen().stream().filter(s -> s.equipment().isEmpty()).flatMap(s -> Tags.of(s.text()).stream());
+    }
+
+    /** Equipment by its one name; a load by its tag, in whatever words: {@code UNIT HEATER UH-1} and {@code uh 1}. */
+    private static Stream<Comparison> tracedTo(Facts facts, Served thing, Map<String, List<Comparison>> tagged) {
+        Stream<Comparison> alike = facts.index().tracedTo(thing).stream();
+        if (thing.equipment().isPresent()) return alike;
+        return Tags.of(thing.text())
+                .map(tag -> tagged.getOrDefault(tag, List.of()).stream()
+                        .filter(c ->
+                                c.seen().stream().anyMatch(s -> facts.sames().same(s, thing))))
+                .orElse(alike);
+    }
+
+    private static boolean isAlso(Facts facts, String told, Served thing) {
+        return thing.equipment().isEmpty() && facts.sames().same(new Served(told, Optional.empty()), thing);
+    }
+
     /** Devices traced to it, but for those of a tie, and those in series behind another of them. */
-    private static List<Comparison> feeding(Facts facts, Served thing) {
+    private static List<Comparison> feeding(Facts facts, Served thing, Map<String, List<Comparison>> tagged) {
         Set<Device> ties = thing.equipment().stream()
                 .flatMap(e -> facts.index().touching(e).stream())
                 .filter(connection -> connection.flow() == Connection.Flow.TIE)
                 .flatMap(connection -> connection.devices().stream())
                 .collect(Collectors.toSet());
-        return facts.index().tracedTo(thing).stream()
+        return tracedTo(facts, thing, tagged)
                 .filter(c -> c.answer() == Answer.AGREES || facts.isOpen(c))
                 .filter(c -> !ties.contains(c.device()))
                 .filter(c -> !facts.through().passes(c.panel()))

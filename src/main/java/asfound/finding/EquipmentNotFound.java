@@ -59,7 +59,8 @@ public record EquipmentNotFound(Event event) implements Finding {
         List<Comparison> supplies = facts.index().drawnTo(new Served(e.name(), Optional.of(e.name())));
         boolean gone = !supplies.isEmpty() && supplies.stream().allMatch(c -> isGone(facts, c));
         boolean nowhere = everythingTraced
-                && facts.index().devicesOf(e.name()).stream().anyMatch(EquipmentNotFound::isInUse)
+                && (facts.index().paper().onOneLine(e.name())
+                        || facts.index().devicesOf(e.name()).stream().anyMatch(EquipmentNotFound::isInUse))
                 && !supplies.isEmpty()
                 && supplies.stream().allMatch(c -> facts.isOpen(c) && c.answer() != Answer.NOT_FED);
         if (!(gone && isDrawnItself(facts, e)) && !nowhere) return Optional.empty();

@@ -59,7 +59,9 @@ final class Positions {
                 .filter(p -> p <= whole)
                 .max()
                 .orElse(0);
-        int size = last + last % 2;
+        // a card whose last rows on both sides belong to multi-pole devices ends with them
+        boolean filled = listed.size() == whole && USUAL.contains(whole);
+        int size = filled ? whole : last + last % 2;
         return USUAL.contains(size) ? OptionalInt.of(size) : OptionalInt.empty();
     }
 

@@ -1,5 +1,8 @@
 package asfound.finding;
 
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Loads that stand for one thing only. */
@@ -15,6 +18,13 @@ final class Tags {
             Pattern.compile("(?i)\\b(recept\\w*|rcpts?|recs?|plugs?|outlets?|lights?|lighting|ltg|ltng|lts)\\b");
 
     private Tags() {}
+
+    /** The one tag of a text that names one thing, without hyphen or space: {@code UH1}. */
+    static Optional<String> of(String text) {
+        if (!isOne(text)) return Optional.empty();
+        Matcher m = TAG.matcher(text);
+        return m.find() ? Optional.of(m.group().replaceAll("[- ]", "").toUpperCase(Locale.ROOT)) : Optional.empty();
+    }
 
     /** The text names one thing, and not the receptacles or lights of a place that may have several circuits. */
     static boolean isOne(String text) {

@@ -5,6 +5,7 @@ import asfound.model.EquipmentKind;
 import asfound.model.Natural;
 import asfound.model.Observation;
 import asfound.model.Place;
+import asfound.names.Descriptions;
 import asfound.network.DeviceRecord.Showing;
 import asfound.network.DeviceRecord.Sighting;
 import asfound.recordset.Settings;
@@ -79,13 +80,14 @@ public final class Networks {
         Set<Device> all = new TreeSet<>(paper.showings.keySet());
         all.addAll(sightings.byDevice.keySet());
         tracer.drafts().forEach(d -> all.addAll(d.devices));
+        Descriptions descriptions = Descriptions.of(settings);
         List<DeviceRecord> records = new ArrayList<>(all.size());
         for (Device d : all) {
             List<Sighting> seen = sightings.byDevice.getOrDefault(d, List.of());
             List<Showing> shown = paper.showings.getOrDefault(d, List.of()).stream()
                     .sorted(Comparator.comparing(Showing::place, Place.ORDER))
                     .toList();
-            records.add(new DeviceRecord(d, shown, seen, Sightings.tracing(seen)));
+            records.add(new DeviceRecord(d, shown, seen, Sightings.tracing(seen, descriptions)));
         }
         return records;
     }

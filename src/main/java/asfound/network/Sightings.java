@@ -3,6 +3,8 @@ package asfound.network;
 import asfound.model.Observation;
 import asfound.model.Observation.Relation;
 import asfound.model.Place;
+import asfound.names.Descriptions;
+import asfound.names.Sameness;
 import asfound.network.DeviceRecord.Sighting;
 import asfound.network.DeviceRecord.Tracing;
 import asfound.recordset.Settings;
@@ -71,16 +73,16 @@ final class Sightings {
     }
 
     /** What the observations of one device amount to. */
-    static Tracing tracing(List<Sighting> sightings) {
+    static Tracing tracing(List<Sighting> sightings, Descriptions descriptions) {
         if (sightings.isEmpty()) return Tracing.NOT_SEEN;
         List<Sighting> fresh = sightings.stream().filter(Sighting::traces).toList();
-        if (inConflict(fresh)) return Tracing.CONFLICT;
+        if (inConflict(fresh, descriptions)) return Tracing.CONFLICT;
         if (fresh.stream().anyMatch(s -> s.observation().relation() != Relation.DOES_NOT_FEED)) return Tracing.TRACED;
         boolean before = sightings.stream().anyMatch(s -> s.stale() && Names.meets(s.observation()));
         return before ? Tracing.STALE : Tracing.NOT_TRACED;
     }
 
-    private static boolean inConflict(List<Sighting> fresh) {
+    private static boolean inConflict(List<Sighting> fresh, Descriptions descriptions) {
         Set<String> feeds = new HashSet<>(), not = new HashSet<>();
         boolean nothing = false, missing = false;
         for (Sighting s : fresh) {
@@ -95,6 +97,11 @@ final class Sightings {
         }
         return (nothing && missing)
                 || ((nothing || missing) && !feeds.isEmpty())
-                || not.stream().anyMatch(feeds::contains);
+                || not.stream().anyMatch(n -> feeds.stream().anyMatch(f -> isOneThing(f, n, descriptions)));
+    }
+
+    /** One equipment, or one load in whatever words: {@code Vending 488} and {@code vending machine room 488}. */
+    private static boolean isOneThing(String a, String b, Descriptions descriptions) {
+        return a.equals(b) || descriptions.compare(a, b) == Sameness.SAME;
     }
 }

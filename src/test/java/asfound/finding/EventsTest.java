@@ -34,6 +34,65 @@ class EventsTest {
     }
 
     @Test
+    void two_branch_circuits_that_changed_places_between_two_panels_are_one_crossing_in_whatever_words() {
+        assertThat(findings(
+                        "LP-1/26 LIGHTING RM 459",
+                        "LP-2/1 RECEPTACLES RM 494",
+                        "LP-1/26 feeds Plugs 494",
+                        "LP-2/1 feeds lts 459"))
+                .containsExactly("crossed-feeds LP-1/26, LP-2/1");
+        assertThat(findings(
+                        "LP-1/26 LIGHTING RM 459",
+                        "LP-2/1 RECEPTACLES RM 494",
+                        "LP-1/26 feeds Plugs 494",
+                        "LP-2/1 feeds lts 461"))
+                .containsExactly("feeds-other LP-1/26", "feeds-other LP-2/1");
+    }
+
+    @Test
+    void a_tagged_heater_on_breakers_of_two_panels_is_a_duplicate_feed_in_whatever_words() {
+        assertThat(findings(
+                        "LP-1/11 UNIT HEATER UH-1",
+                        "LP-2/40 SPARE",
+                        "LP-1/11 feeds unit heater UH1",
+                        "LP-2/40 feeds UH-1"))
+                .containsExactly("duplicate-feed LP-2/40, LP-1/11");
+        assertThat(findings(
+                        "LP-1/11 UNIT HEATER UH-1",
+                        "LP-2/40 SPARE",
+                        "LP-1/11 feeds unit heater UH1",
+                        "LP-2/40 feeds UH-11"))
+                .containsExactly("undocumented-feed LP-2/40");
+        // a room may have several circuits
+        assertThat(findings(
+                        "LP-1/11 LIGHTING RM 516",
+                        "LP-2/40 SPARE",
+                        "LP-1/11 feeds lights 516",
+                        "LP-2/40 feeds Lights rm 516"))
+                .containsExactly("undocumented-feed LP-2/40");
+    }
+
+    @Test
+    void a_load_seen_to_be_fed_and_not_to_be_fed_in_other_words_is_a_conflict() {
+        assertThat(findings(
+                        "LP-1/6 VENDING MACHINE RM 488",
+                        "LP-1/6 feeds Vending 488",
+                        "LP-1/6 does not feed vending machine room 488"))
+                .containsExactly("survey-conflict LP-1/6");
+        assertThat(findings(
+                        "LP-1/6 VENDING MACHINE RM 488",
+                        "LP-1/6 feeds Vending 488",
+                        "LP-1/6 does not feed vending machine room 489"))
+                .isEmpty();
+    }
+
+    @Test
+    void a_panel_without_a_card_is_not_found_where_all_is_traced_and_its_breaker_feeds_a_motor() {
+        assertThat(findings("HDP/8 -> KP-9", "KP-9 is panel", "HDP/8 feeds Pump P-3"))
+                .containsExactlyInAnyOrder("equipment-not-found KP-9", "feeds-other HDP/8");
+    }
+
+    @Test
     void two_panels_that_both_hang_on_the_same_two_breakers_are_one_duplicate_feed() {
         assertThat(findings(
                         "MDP/7 PANEL LP-1",

@@ -38,6 +38,11 @@ class PositionClashTest {
     }
 
     @Test
+    void a_card_whose_last_rows_belong_to_multi_pole_devices_on_both_sides_ends_with_them() {
+        assertThat(told(37, "LP-1/39-41 EF-1", "LP-1/38-40-42 AHU-1")).isEmpty();
+    }
+
+    @Test
     void what_is_listed_in_part_has_no_size() {
         assertThat(told(27, "LP-1/35 AHU-1")).isEmpty();
     }
