@@ -127,6 +127,7 @@ final class HeaderBuilder {
         if (voltage.isBlank())
             voltage = stated(
                     Values.voltageOf(text)
+                            .filter(Values::isSystem)
                             .filter(v -> under != Field.OTHER || v.matches("(?i).*(v|/).*"))
                             .flatMap(Voltage::parse),
                     text,

@@ -5,6 +5,7 @@ import asfound.model.Directory;
 import asfound.model.Place;
 import asfound.model.Problem;
 import java.util.ArrayList;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -129,9 +130,16 @@ final class Reliability {
     private void columns(Table table, Place whole) {
         for (Side side : table.sides()) {
             if (!side.roles().containsKey(Role.DESCRIPTION)) say(whole, 0.35, "No column of descriptions was found.");
-            boolean rated =
-                    side.roles().containsKey(Role.RATING) || side.roles().containsKey(Role.DEVICE);
-            if (!rated) confidence -= 0.15;
+            boolean rated = isRated(side);
+            if (!rated && table.sides().stream().anyMatch(Reliability::isRated)) {
+                IntSummaryStatistics all =
+                        side.spine().everyNumber().stream().mapToInt(n -> n).summaryStatistics();
+                say(
+                        whole,
+                        0.15,
+                        "No column of ratings was found beside positions " + all.getMin() + " to " + all.getMax()
+                                + ".");
+            } else if (!rated) confidence -= 0.15;
             if (!side.spine().headed()) confidence -= 0.1;
             side.column(Role.LOAD)
                     .filter(c -> !c.heading().isEmpty() && Headings.weight(c.heading(), Role.LOAD) == 0)
@@ -161,6 +169,10 @@ final class Reliability {
                                     + "'.");
             }
         }
+    }
+
+    private static boolean isRated(Side side) {
+        return side.roles().containsKey(Role.RATING) || side.roles().containsKey(Role.DEVICE);
     }
 
     private static String firstText(Column c) {

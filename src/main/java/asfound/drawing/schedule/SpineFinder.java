@@ -149,8 +149,10 @@ final class SpineFinder {
         Optional<Box> heading = heading(run.get(0).phrase(), above);
         Spine spine = new Spine(run, heading);
         if (run.size() == 1) return spine.headed() ? Optional.of(spine) : Optional.empty();
+        // of two or three rows each must rise, or numbers of poles pass for positions
         double least = spine.headed() ? 0.5 : 0.7;
-        if (spine.rising() < least || spine.regular() < least - 0.1) return Optional.empty();
+        if (spine.rising() < (run.size() < UNHEADED_ROWS ? 1 : least)) return Optional.empty();
+        if (spine.regular() < least - 0.1) return Optional.empty();
         if (spine.headed()) return Optional.of(spine);
         // a column headed 'pole' that rises from row to row holds positions
         boolean poles = !above.isEmpty() && Headings.weight(above.get(0).text(), Role.POSITION) > 0;

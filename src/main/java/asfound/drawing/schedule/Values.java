@@ -14,6 +14,9 @@ final class Values {
             "(?<![\\d.A-Z-])(\\d{3}\\s*Y?\\s*/\\s*\\d{2,3}|\\d{2,3}\\s*/\\s*\\d{3}Y?)\\s*(?:V(?:AC|OLTS?)?)?(?![\\dA])"
                     + "|(?<![\\d.A-Z-])(\\d{3})\\s*V(?:AC|OLTS?)?\\b",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern PAIR =
+            Pattern.compile("(\\d{2,3})\\s*Y?\\s*/\\s*(\\d{2,3}).*", Pattern.CASE_INSENSITIVE);
+
     /** Without its unit only a usual voltage is one: 125 under a label is rather a rating. */
     private static final Pattern BARE_VOLTAGE = Pattern.compile(
             "(?:1(?:00|10|15|20|27|33)|2(?:00|08|20|30|40|77)|3(?:47|80|90)|4(?:00|15|16|40|60|80)|5(?:25|50|75)|6(?:00|60|90))(?:\\.0)?(?:\\s*V)?|\\d{3}\\s*V",
@@ -118,6 +121,18 @@ final class Values {
         if (m.find()) return Optional.of(m.group().strip());
         Matcher bare = BARE_VOLTAGE.matcher(text.strip());
         return bare.matches() ? Optional.of(text.strip()) : Optional.empty();
+    }
+
+    /**
+     * Two figures with a slash are the voltages of a system only where one is twice the other or as many times as line to
+     * line is line to neutral: {@code 180/23} is two rooms.
+     */
+    static boolean isSystem(String voltage) {
+        Matcher m = PAIR.matcher(voltage.strip());
+        if (!m.matches()) return true;
+        double a = Double.parseDouble(m.group(1)), b = Double.parseDouble(m.group(2));
+        double ratio = Math.max(a, b) / Math.max(1, Math.min(a, b));
+        return ratio > 1.65 && ratio < 2.15;
     }
 
     static Optional<Integer> phases(String text, boolean labelled) {

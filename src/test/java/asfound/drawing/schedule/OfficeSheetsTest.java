@@ -517,6 +517,34 @@ class OfficeSheetsTest {
         }
     }
 
+    /** Line to line is the square root of three times line to neutral on three phases, and twice on one: IEC 60038. */
+    @Test
+    void two_numbers_with_a_slash_are_a_voltage_only_where_a_system_has_such_voltages() {
+        assertThat(List.of("208Y/120", "480/277 V", "400/230", "120/240V", "347/600", "208 V"))
+                .allMatch(Values::isSystem);
+        assertThat(List.of("180/23", "310/46", "120/121")).noneMatch(Values::isSystem);
+    }
+
+    @Test
+    void a_side_whose_ratings_were_not_found_is_told_with_its_positions() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {40, 70, 200, 240, 280};
+            s.text(40, 40, "PANEL K-5");
+            s.line(60, at, "CKT", "LOAD", "BKR", "CKT", "LOAD");
+            for (int r = 0; r < 4; r++)
+                s.line(
+                        74 + 14 * r,
+                        at,
+                        "" + (2 * r + 1),
+                        "Lights room " + r,
+                        "20/1",
+                        "" + (2 * r + 2),
+                        "Sockets room " + r);
+            assertThat(only(read(s)).problems().stream().map(Problem::message))
+                    .contains("No column of ratings was found beside positions 2 to 8.");
+        }
+    }
+
     @Test
     void further_poles_without_a_number_below_the_last_position_bring_their_loads_to_the_device() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
