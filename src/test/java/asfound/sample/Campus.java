@@ -20,6 +20,10 @@ final class Campus {
     /** Tie or source rows of the one-line that no slot stands for: from, device, to. */
     final List<String[]> furtherRows = new ArrayList<>();
 
+    /** Boards of 480Y/277 with room for another feeder, in order of their making, of the first {@code looked} boards. */
+    private final List<Board> roomy = new ArrayList<>();
+
+    private int looked;
     private int loads;
     private int floor = 1;
 
@@ -83,11 +87,12 @@ final class Campus {
 
     /** Every third panel stands behind a transformer of its own; every fifth feeds others. */
     private void panel(int i) {
-        List<Board> high = boards.stream()
-                .filter(b -> b.hasSchedule() && b.voltage.equals(HIGH) && roomFor(b))
-                .toList();
+        for (; looked < boards.size(); looked++) {
+            Board b = boards.get(looked);
+            if (b.hasSchedule() && b.voltage.equals(HIGH)) roomy.add(b);
+        }
         if (i % 5 == 4) floor++;
-        Board from = high.get(random.nextInt(high.size()));
+        Board from = roomy.get(random.nextInt(roomy.size()));
         char letter = (char) ('A' + i % 5);
         if (i % 3 == 0) {
             Board transformer = add(new Board("T-" + (i + 1), EquipmentKind.TRANSFORMER, HIGH));
@@ -100,6 +105,7 @@ final class Campus {
                     (i % 3 == 1 ? "HP-" : "DP-") + floor + letter, EquipmentKind.PANEL, HIGH, i % 2 == 0 ? 42 : 30);
             feed(from, panel, 100 + 25 * random.nextInt(2), 3);
         }
+        if (!roomFor(from)) roomy.remove(from);
     }
 
     private static boolean roomFor(Board b) {

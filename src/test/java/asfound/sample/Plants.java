@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +21,6 @@ import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Plants one event of a given kind in a random building; no two events touch one device. */
 final class Plants {
@@ -181,7 +181,7 @@ final class Plants {
 
     private Optional<Planted> duplicateFeed() {
         return board(Plants::isFedPlainly)
-                .flatMap(x -> slot(s -> s.isFreeSpare() && !isBelow(s.in, x)).map(s -> {
+                .flatMap(x -> notBelow(x).map(s -> {
                     Slot first = x.parent.take();
                     s.take().to = x;
                     return new Planted("duplicate-feed", traced -> {
@@ -193,20 +193,28 @@ final class Plants {
                 }));
     }
 
-    /** The board itself, or fed from it by whatever way, drawn or planted. */
-    private boolean isBelow(Board b, Board top) {
-        Deque<Board> left = new ArrayDeque<>(List.of(b));
-        Set<Board> met = new HashSet<>(left);
-        while (!left.isEmpty()) {
-            Board at = left.poll();
-            Stream<Board> drawn = Stream.of(
-                            Optional.ofNullable(at.parent).map(s -> s.in), Optional.ofNullable(at.behind))
-                    .flatMap(Optional::stream);
-            Stream<Board> planted =
-                    campus.boards.stream().filter(o -> o.slots.stream().anyMatch(s -> s.to == at));
-            Stream.concat(drawn, planted).filter(met::add).forEach(left::add);
+    private Optional<Slot> notBelow(Board top) {
+        Set<Board> below = below(top);
+        return slot(s -> s.isFreeSpare() && !below.contains(s.in));
+    }
+
+    /** The board itself and all that is fed from it by whatever way, drawn or planted. */
+    private Set<Board> below(Board top) {
+        Map<Board, List<Board>> feeds = new IdentityHashMap<>();
+        for (Board b : campus.boards) {
+            if (b.parent != null) feed(feeds, b.parent.in, b);
+            if (b.behind != null) feed(feeds, b.behind, b);
+            for (Slot s : b.slots) if (s.to != null) feed(feeds, b, s.to);
         }
-        return met.contains(top);
+        Deque<Board> left = new ArrayDeque<>(List.of(top));
+        Set<Board> met = new HashSet<>(left);
+        while (!left.isEmpty())
+            feeds.getOrDefault(left.poll(), List.of()).stream().filter(met::add).forEach(left::add);
+        return met;
+    }
+
+    private static void feed(Map<Board, List<Board>> feeds, Board from, Board to) {
+        feeds.computeIfAbsent(from, k -> new ArrayList<>()).add(to);
     }
 
     private Optional<Planted> undocumentedSource() {
