@@ -11,7 +11,7 @@ final class Tags {
     /** A mark and a number of its own ({@code EF-3}, {@code AHU 12A}); a room number is none. */
     private static final Pattern TAG = Pattern.compile(
             "(?<![\\p{L}\\d])(?!RM|ROOM|FL|FLR|FLOOR|LVL|LEVEL|BLDG|UNIT|SUITE|STE|CKT|NO|QTY|ROW|BAY)"
-                    + "[A-Z]{1,4}[- ]?\\d{1,3}[A-Z]?(?![\\p{L}\\d])",
+                    + "[A-Z]{1,4}[-\\u2010-\\u2015 ]?\\d{1,3}[A-Z]?(?![\\p{L}\\d])",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern PLACE_WORDS =
@@ -23,7 +23,9 @@ final class Tags {
     static Optional<String> of(String text) {
         if (!isOne(text)) return Optional.empty();
         Matcher m = TAG.matcher(text);
-        return m.find() ? Optional.of(m.group().replaceAll("[- ]", "").toUpperCase(Locale.ROOT)) : Optional.empty();
+        return m.find()
+                ? Optional.of(m.group().replaceAll("[^\\p{L}\\d]", "").toUpperCase(Locale.ROOT))
+                : Optional.empty();
     }
 
     /** The text names one thing, and not the receptacles or lights of a place that may have several circuits. */

@@ -60,6 +60,12 @@ class EventsTest {
         assertThat(findings(
                         "LP-1/11 UNIT HEATER UH-1",
                         "LP-2/40 SPARE",
+                        "LP-1/11 feeds UH-1",
+                        "LP-2/40 feeds Unit htr. UH\u20131"))
+                .containsExactly("duplicate-feed LP-2/40, LP-1/11");
+        assertThat(findings(
+                        "LP-1/11 UNIT HEATER UH-1",
+                        "LP-2/40 SPARE",
                         "LP-1/11 feeds unit heater UH1",
                         "LP-2/40 feeds UH-11"))
                 .containsExactly("undocumented-feed LP-2/40");
