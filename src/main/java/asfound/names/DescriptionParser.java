@@ -153,10 +153,7 @@ final class DescriptionParser {
         while (m.find()) {
             boolean gap =
                     tokens.isEmpty() || !m.group(1).isEmpty() || !m.group(3).isEmpty() || skipped(text, m, tokens);
-            tokens.add(new Token(
-                    m.group(3).isEmpty() ? m.group(4) : m.group(4),
-                    gap,
-                    !m.group(2).isEmpty()));
+            tokens.add(new Token(m.group(4), gap, !m.group(2).isEmpty()));
         }
         return tokens;
     }

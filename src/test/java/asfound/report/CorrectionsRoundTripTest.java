@@ -3,8 +3,6 @@ package asfound.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import asfound.audit.Audit;
-import asfound.audit.Audits;
-import asfound.audit.Stages;
 import asfound.drawing.Drawings;
 import asfound.finding.Corrected;
 import asfound.finding.Event;
@@ -16,13 +14,11 @@ import asfound.network.DeviceRecord;
 import asfound.network.DeviceRecord.Tracing;
 import asfound.network.Network;
 import asfound.network.Networks;
-import asfound.recordset.Limits;
-import asfound.recordset.RecordSets;
 import asfound.recordset.Settings;
 import asfound.sample.Building;
 import asfound.sample.MadeAudit;
 import asfound.sample.RandomBuilding;
-import java.nio.file.Path;
+import asfound.sample.kestrel.KestrelWharf;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -48,8 +44,7 @@ class CorrectionsRoundTripTest {
 
     @Test
     void the_demo_building() throws Exception {
-        Audit audit = Audits.of(
-                RecordSets.open(Path.of("fixtures/kestrel-wharf"), Limits.usual()), Limits.usual(), Stages.SILENT);
+        Audit audit = KestrelWharf.audit();
         Settings settings = audit.recordSet().settings();
         Drawings corrected = Drafter.worksThrough(audit);
         Network network = Networks.build(corrected, audit.survey(), settings);

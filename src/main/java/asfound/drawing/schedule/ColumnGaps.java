@@ -3,7 +3,6 @@ package asfound.drawing.schedule;
 import asfound.drawing.page.Word;
 import asfound.recordset.Patience;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -48,15 +47,8 @@ final class ColumnGaps {
     }
 
     private static double usualSpace(List<List<Word>> lines) {
-        List<Double> gaps = new ArrayList<>();
-        for (List<Word> line : lines)
-            for (int i = 1; i < line.size(); i++) {
-                double gap = (line.get(i).left() - line.get(i - 1).right())
-                        / line.get(i).size();
-                if (gap > 0.1 && gap < 0.95) gaps.add(gap);
-            }
+        List<Double> gaps = Phrase.spaces(lines);
         if (gaps.size() < 6) return USUAL_SPACE;
-        gaps.sort(Comparator.naturalOrder());
         return Math.max(0.2, gaps.get(gaps.size() / 8));
     }
 

@@ -67,16 +67,22 @@ record Phrase(List<Word> words, String text, Box box) {
 
     /** The widest gap inside a phrase, in units of the type's size: wide and spaced types have wide spaces. */
     private static double gap(List<List<Word>> lines) {
-        List<Double> gaps = new ArrayList<>();
+        List<Double> gaps = spaces(lines);
+        if (gaps.size() < 6) return GAP;
+        return Math.min(WIDEST_GAP, Math.max(GAP, 1.35 * gaps.get(gaps.size() / 2)));
+    }
+
+    /** The spaces between words of lines, narrow ones first, in units of the type's size; none that may part columns. */
+    static List<Double> spaces(List<List<Word>> lines) {
+        List<Double> spaces = new ArrayList<>();
         for (List<Word> line : lines)
             for (int i = 1; i < line.size(); i++) {
-                double gap = (line.get(i).left() - line.get(i - 1).right())
+                double space = (line.get(i).left() - line.get(i - 1).right())
                         / line.get(i).size();
-                if (gap > 0.1 && gap < 0.95) gaps.add(gap);
+                if (space > 0.1 && space < 0.95) spaces.add(space);
             }
-        if (gaps.size() < 6) return GAP;
-        gaps.sort(Comparator.naturalOrder());
-        return Math.min(WIDEST_GAP, Math.max(GAP, 1.35 * gaps.get(gaps.size() / 2)));
+        spaces.sort(Comparator.naturalOrder());
+        return spaces;
     }
 
     /** Words whose middles lie on one level, each line from left to right. */

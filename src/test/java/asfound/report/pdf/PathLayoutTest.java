@@ -2,18 +2,15 @@ package asfound.report.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import asfound.audit.Audits;
-import asfound.audit.Stages;
 import asfound.isolation.Isolation;
 import asfound.isolation.Verdict;
 import asfound.model.Box;
 import asfound.network.Network;
-import asfound.recordset.Limits;
-import asfound.recordset.RecordSets;
 import asfound.report.picture.Clashes;
 import asfound.sample.BrackenMill;
 import asfound.sample.RandomBuilding;
 import asfound.sample.WhinfellAnnex;
+import asfound.sample.kestrel.KestrelWharf;
 import java.nio.file.Path;
 import java.util.Set;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -43,13 +40,7 @@ class PathLayoutTest {
 
     @Test
     void at_the_demo_building() throws Exception {
-        assertClear(
-                Audits.of(
-                                RecordSets.open(Path.of("fixtures/kestrel-wharf"), Limits.usual()),
-                                Limits.usual(),
-                                Stages.SILENT)
-                        .network(),
-                "demo");
+        assertClear(KestrelWharf.audit().network(), "demo");
     }
 
     @Test

@@ -2,14 +2,10 @@ package asfound.report.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import asfound.audit.Audits;
-import asfound.audit.Stages;
 import asfound.isolation.Isolation;
 import asfound.model.Box;
 import asfound.network.Network;
 import asfound.network.Standing;
-import asfound.recordset.Limits;
-import asfound.recordset.RecordSets;
 import asfound.report.picture.Picture.Form;
 import asfound.report.picture.Picture.Point;
 import asfound.report.picture.Picture.Symbol;
@@ -19,6 +15,7 @@ import asfound.sample.BrackenMill;
 import asfound.sample.LargeCampus;
 import asfound.sample.RandomBuilding;
 import asfound.sample.WhinfellAnnex;
+import asfound.sample.kestrel.KestrelWharf;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -33,13 +30,7 @@ class PictureLabelsTest {
 
     @Test
     void at_the_demo_building() throws Exception {
-        assertClear(
-                Audits.of(
-                                RecordSets.open(Path.of("fixtures/kestrel-wharf"), Limits.usual()),
-                                Limits.usual(),
-                                Stages.SILENT)
-                        .network(),
-                "demo");
+        assertClear(KestrelWharf.audit().network(), "demo");
     }
 
     @Test

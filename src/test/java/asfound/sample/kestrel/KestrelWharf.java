@@ -1,5 +1,12 @@
 package asfound.sample.kestrel;
 
+import asfound.audit.Audit;
+import asfound.audit.Audits;
+import asfound.audit.Stages;
+import asfound.recordset.Limits;
+import asfound.recordset.NothingToDoException;
+import asfound.recordset.RecordSet;
+import asfound.recordset.RecordSets;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -21,6 +28,12 @@ public final class KestrelWharf {
         new KestrelSurvey(drawings).files().forEach((name, text) -> files.put("survey/" + name, utf8(text)));
         files.put("record.yaml", utf8(KestrelWharfStory.RECORD_YAML));
         return files;
+    }
+
+    /** The audit of the record set as it stands in {@code fixtures}. */
+    public static Audit audit() throws NothingToDoException {
+        RecordSet set = RecordSets.open(Path.of("fixtures/kestrel-wharf"), Limits.usual());
+        return Audits.of(set, Limits.usual(), Stages.SILENT);
     }
 
     public static void writeTo(Path folder) throws IOException {

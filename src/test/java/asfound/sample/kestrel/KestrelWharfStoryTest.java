@@ -3,17 +3,12 @@ package asfound.sample.kestrel;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import asfound.audit.Audit;
-import asfound.audit.Audits;
-import asfound.audit.Stages;
 import asfound.finding.Finding;
 import asfound.finding.Severity;
 import asfound.isolation.DrawingVerdict;
 import asfound.isolation.Verdict;
 import asfound.network.Device;
-import asfound.recordset.Limits;
-import asfound.recordset.RecordSets;
 import asfound.trust.Trace;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -28,8 +23,7 @@ class KestrelWharfStoryTest {
 
     @BeforeAll
     static void audit() throws Exception {
-        audit = Audits.of(
-                RecordSets.open(Path.of("fixtures/kestrel-wharf"), Limits.usual()), Limits.usual(), Stages.SILENT);
+        audit = KestrelWharf.audit();
     }
 
     // What was wrong from the start
