@@ -135,7 +135,7 @@ final class PdfReader {
                 if (isLate()) return true;
                 Optional<PageReading> read = page(source, reader, i + 1, deadline);
                 if (read.isEmpty()) {
-                    all[i] = late(source, i + 1, deadline);
+                    all[i] = late(source, i + 1, isLate());
                     return false;
                 }
                 all[i] = read.get();
@@ -220,7 +220,8 @@ final class PdfReader {
                         .orElseThrow(() -> new TimeoutException("explaining the page"));
             });
         } catch (PageReader.TooLongException | TimeoutException e) {
-            return Optional.of(late(source, number, deadline));
+            // not by the clock: it may have been given up a part of a millisecond before the deadline
+            return Optional.of(late(source, number, until == deadline));
         } catch (PageReader.TooMuchException e) {
             return Optional.of(failed(
                     place,
@@ -248,9 +249,10 @@ final class PdfReader {
         }
     }
 
-    private PageReading late(Source source, int number, long deadline) {
+    /** @param fileIsOver it is the file's time that ended, not the page's */
+    private PageReading late(Source source, int number, boolean fileIsOver) {
         Place place = Place.page(source.file(), number);
-        if (System.nanoTime() > deadline) return new PageReading(List.of(), List.of(fileTooLong(place)));
+        if (fileIsOver) return new PageReading(List.of(), List.of(fileTooLong(place)));
         return failed(
                 place,
                 "The page holds more than can be read in " + limits.pageTime().toSeconds() + " s.",
