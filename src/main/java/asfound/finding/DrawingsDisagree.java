@@ -44,6 +44,7 @@ public record DrawingsDisagree(Event event, boolean ofSupply) implements Finding
         List<DrawingsDisagree> found = new ArrayList<>();
         for (Event e : new SupplyDisputes(facts).events()) found.add(new DrawingsDisagree(e, true));
         for (Event e : new ValueDisputes(facts).events()) found.add(new DrawingsDisagree(e, false));
+        for (Event e : new TransformerSides(facts).events()) found.add(new DrawingsDisagree(e, false));
         return found;
     }
 }

@@ -261,7 +261,7 @@ final class Jottings {
     }
 
     private static Stated<Voltage> voltage(String text, Place place) {
-        Matcher m = Pattern.compile("(?<![\\d-])(\\d{3}Y/\\d{3}|\\d{3}/\\d{3}|\\d{3}V)")
+        Matcher m = Pattern.compile("(?<![\\d-])(\\d{3}-\\d{3}Y/\\d{3}|\\d{3}Y/\\d{3}|\\d{3}/\\d{3}|\\d{3}V)")
                 .matcher(text);
         return m.find() ? Stated.of(Voltage.parse(m.group(1)).orElseThrow(), m.group(1), place) : Stated.blank(place);
     }

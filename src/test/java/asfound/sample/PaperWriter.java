@@ -130,13 +130,21 @@ final class PaperWriter {
                 at));
     }
 
+    /** A transformer is listed with both its sides. */
+    private static Stated<Voltage> listedVoltage(Board b, Place at) {
+        String text = b.kind == EquipmentKind.TRANSFORMER
+                ? Campus.HIGH + " - " + Campus.LOW
+                : b.hasSchedule() ? b.voltage : "";
+        return text.isEmpty() ? Stated.blank(at) : Stated.of(Voltage.parse(text).orElseThrow(), text, at);
+    }
+
     private void list(Board b) {
         Place at = Place.row("one-line/equipment.csv", listed.size() + 2);
         int bus = b.listedBus != null ? b.listedBus : b.bus;
         listed.add(new OneLine.Listed(
                 Stated.text(b.name, at),
                 b.kind,
-                b.hasSchedule() ? Stated.of(Voltage.parse(b.voltage).orElseThrow(), b.voltage, at) : Stated.blank(at),
+                listedVoltage(b, at),
                 b.hasSchedule() ? Stated.of(bus, Integer.toString(bus), at) : Stated.blank(at),
                 Stated.blank(at),
                 Stated.blank(at),
