@@ -10,45 +10,41 @@ import java.util.List;
 /** The headings above the columns of one table: of one line or several, upright or turned. */
 final class ColumnHeadings {
 
+    /**
+     * What heads a column.
+     *
+     * @param text empty where nothing does
+     * @param top where it begins; where the first row does unless it surely names what the column holds
+     */
+    record Heading(String text, double top) {}
+
     private final Sheet sheet;
     private final List<Phrase> above;
     private final double top;
     private final double size;
     private final double pitch;
     private final double headFoot;
-    private double headingTop;
 
-    /**
-     * @param top where the first row begins
-     * @param size of the rows' type
-     * @param pitch from row to row
-     * @param extent the table's left and right edge
-     */
-    ColumnHeadings(Sheet sheet, List<Phrase> phrases, double top, double size, double pitch, double[] extent) {
+    /** @param table from its left edge to its right edge */
+    ColumnHeadings(Sheet sheet, List<Phrase> phrases, Body body, Span table) {
         this.sheet = sheet;
-        this.top = top;
-        this.size = size;
-        this.pitch = pitch;
-        headingTop = top;
+        top = body.top();
+        size = body.size();
+        pitch = body.pitch();
         above = phrases.stream()
                 .filter(p -> p.centreY() < top && p.centreY() >= top - 9 * size - 2 * pitch)
                 .filter(p -> !HeaderLines.saysOfPanel(p) && !HeaderLines.isBesideLabel(p, phrases))
                 .toList();
         headFoot = above.stream()
-                .filter(p -> p.right() > extent[0] && p.left() < extent[1])
+                .filter(table::meets)
                 .mapToDouble(p -> p.box().bottom())
                 .max()
                 .orElse(Double.NEGATIVE_INFINITY);
     }
 
-    /** Where the heading that was asked for last begins; the body's top where there was none. */
-    double lastTop() {
-        return headingTop;
-    }
-
     /** The words above a column that best name what it holds: one line, or several lines together. */
-    String of(double left, double right) {
-        headingTop = top;
+    Heading of(double left, double right) {
+        double headingTop = top;
         List<Line> lines = headingLines(left, right);
         String best = "", all = "";
         double bestWeight = 0;
@@ -69,7 +65,7 @@ final class ColumnHeadings {
                 if (weight >= 0.6) headingTop = lower;
             }
         }
-        return best;
+        return new Heading(best, headingTop);
     }
 
     /** {@code A} over {@code (VA)}: the upper line says of which phase the load is. */
@@ -131,6 +127,6 @@ final class ColumnHeadings {
         // only what is too wide for the column can be the fused headings of several
         boolean fused =
                 p.words().size() > 1 && inside < 0.7 * p.box().w() && p.box().w() > 1.2 * width;
-        return fused ? Grid.piece(p, left, right) : "";
+        return fused ? p.piece(left, right) : "";
     }
 }

@@ -34,10 +34,9 @@ final class HeadCuts {
 
     private final double size;
 
-    /** @param top where the first row begins */
-    HeadCuts(Sheet sheet, List<Phrase> phrases, double top, double size) {
-        this.size = size;
-        double reach = top - 4.5 * size;
+    HeadCuts(Sheet sheet, List<Phrase> phrases, Body body) {
+        size = body.size();
+        double top = body.top(), reach = top - 4.5 * size;
         for (Phrase p : phrases) {
             if (p.centreY() >= top || p.centreY() <= reach) continue;
             others.add(p.box());
@@ -112,8 +111,9 @@ final class HeadCuts {
         return others.stream().anyMatch(o -> o.x() < b.x() && o.right() > a.right() && !o.equals(a) && !o.equals(b));
     }
 
-    /** The edges with the headings that follow each other on beyond them. */
-    double[] widened(double left, double right, double barLeft, double barRight) {
+    /** A table with the headings that follow each other on beyond its edges, up to the bars on both sides of it. */
+    Span widened(Span table, Span bars) {
+        double left = table.left(), right = table.right();
         boolean grown = true;
         while (grown) {
             grown = false;
@@ -121,18 +121,18 @@ final class HeadCuts {
                 double reach = (h.turned() ? 6.5 : 5) * size;
                 if (h.box().x() >= right
                         && h.box().x() - right < reach
-                        && h.box().right() <= barRight + 1) {
+                        && h.box().right() <= bars.right() + 1) {
                     right = h.box().right() + 0.1;
                     grown = true;
                 } else if (h.box().right() <= left
                         && left - h.box().right() < reach
-                        && h.box().x() >= barLeft - 1) {
+                        && h.box().x() >= bars.left() - 1) {
                     left = h.box().x() - 0.1;
                     grown = true;
                 }
             }
         }
-        return new double[] {left, right};
+        return new Span(left, right);
     }
 
     /** Where one column is to be parted, because two headings stand over it and the entries under each keep apart. */

@@ -127,4 +127,22 @@ record Phrase(List<Word> words, String text, Box box) {
         if (gap > widest * size || gap < -0.5 * size || Math.max(a.size(), b.size()) > 1.7 * size) return false;
         return !down.separates(a.right() - 0.15 * size, b.left() + 0.15 * size, b.centreY());
     }
+
+    /** Its words whose middles lie between two edges. */
+    String piece(double left, double right) {
+        if (left() >= left && right() <= right) return text;
+        if (right() < left || left() > right) return "";
+        return words.stream()
+                .filter(w -> w.centreX() >= left && w.centreX() < right)
+                .map(Word::text)
+                .collect(Collectors.joining(" "));
+    }
+
+    /** What of each phrase lies between two edges, where anything does. */
+    static List<String> pieces(List<Phrase> phrases, double left, double right) {
+        return phrases.stream()
+                .map(p -> p.piece(left, right))
+                .filter(t -> !t.isEmpty())
+                .toList();
+    }
 }

@@ -14,21 +14,20 @@ final class Sides {
 
     private final List<Spine> spines;
     private final List<Column> columns;
-    private final double[] blanks;
+    private final List<Double> blanks;
     private final int[] home;
 
-    private Sides(List<Spine> spines, List<Column> all, double[] blanks) {
-        this.blanks = blanks;
+    private Sides(List<Spine> spines, Columns found) {
+        blanks = found.blanks();
         this.spines = spines;
-        columns = all;
+        columns = found.all();
         home = new int[spines.size()];
         for (int s = 0; s < spines.size(); s++) home[s] = columnOf(spines.get(s));
     }
 
     /** One side for each spine, in their order from left to right. */
-    static List<Side> of(List<Spine> spines, Grid grid) {
-        List<Column> columns = grid.columns();
-        Sides sides = new Sides(spines, columns, grid.blanks(columns));
+    static List<Side> of(List<Spine> spines, Columns columns) {
+        Sides sides = new Sides(spines, columns);
         List<Side> best = sides.best();
         return sides.uniform(quality(best) - 0.1).orElse(best);
     }
@@ -112,7 +111,8 @@ final class Sides {
     private double gapBefore(int start, int s) {
         if (s == 0 || start == 0 || start >= columns.size()) return 0;
         double widest = 0;
-        for (int c = home[s - 1] + 1; c <= home[s]; c++) widest = Math.max(widest, blanks[c]);
-        return blanks[start] < 2.5 * spines.get(s).size() ? 0 : 0.1 * Math.max(0, blanks[start]) / widest;
+        for (int c = home[s - 1] + 1; c <= home[s]; c++) widest = Math.max(widest, blanks.get(c));
+        double blank = blanks.get(start);
+        return blank < 2.5 * spines.get(s).size() ? 0 : 0.1 * Math.max(0, blank) / widest;
     }
 }

@@ -71,12 +71,12 @@ final class TableFinder {
     private void read(List<Spine> band) {
         List<Spine> spines = new ArrayList<>(band);
         while (!spines.isEmpty()) {
-            Grid grid = new Grid(sheet, phrases, spines);
-            List<Side> sides = Sides.of(spines, grid);
+            Columns columns = ColumnFinder.find(sheet, phrases, spines, Span.OPEN);
+            List<Side> sides = Sides.of(spines, columns);
             List<Spine> poor = new ArrayList<>();
             for (Side side : sides) if (!isSide(side)) poor.add(side.spine());
             if (poor.isEmpty() || arePlainHalves(sides)) {
-                join(sides, grid);
+                join(sides, columns);
                 return;
             }
             // what is no side may have stood in the way of one: the rest is tried without the worst
@@ -120,7 +120,7 @@ final class TableFinder {
     }
 
     /** Puts neighbouring sides together where they continue each other's numbers. */
-    private void join(List<Side> sides, Grid grid) {
+    private void join(List<Side> sides, Columns columns) {
         int i = 0;
         while (i < sides.size()) {
             List<Side> panel = new ArrayList<>(List.of(sides.get(i)));
@@ -131,27 +131,27 @@ final class TableFinder {
             double right = end == sides.size()
                     ? Double.POSITIVE_INFINITY
                     : sides.get(end).left();
-            if (panel.size() == sides.size()) add(panel, grid);
-            else closer(panel, grid, left, right);
+            if (panel.size() == sides.size()) add(panel, columns);
+            else closer(panel, columns, new Span(left, right));
             i = end;
         }
     }
 
     /** Looks once more at one of several panels side by side: by all its own rows, and not by those of the shortest. */
-    private void closer(List<Side> panel, Grid band, double left, double right) {
+    private void closer(List<Side> panel, Columns band, Span limits) {
         List<Spine> spines = panel.stream().map(Side::spine).toList();
-        Grid own = new Grid(sheet, phrases, spines, left, right);
+        Columns own = ColumnFinder.find(sheet, phrases, spines, limits);
         List<Side> sides = Sides.of(spines, own);
         if (sides.stream().allMatch(TableFinder::isSide)) add(sides, own);
         else add(panel, band);
     }
 
-    private void add(List<Side> panel, Grid grid) {
+    private void add(List<Side> panel, Columns columns) {
         Optional<List<Side>> across = panel.size() == 1 ? AcrossWays.of(panel.get(0)) : Optional.empty();
         List<Side> shared = across.isPresent()
                 ? across.get()
                 : panel.size() == 2 ? SharedLoads.split(panel.get(0), panel.get(1)) : panel;
-        tables.add(table(shared, grid));
+        tables.add(table(shared, columns));
     }
 
     private static boolean belongs(List<Side> panel, Side next) {
@@ -180,10 +180,10 @@ final class TableFinder {
     }
 
     /** Around the texts alone: a column may reach far into the blank beside a table, where another's header begins. */
-    private double[] edges(List<Side> panel, Grid grid, double top, double bottom) {
+    private double[] edges(List<Side> panel, Columns columns, double top, double bottom) {
         double left = panel.stream().mapToDouble(Side::left).min().orElse(0);
         double right = panel.stream().mapToDouble(Side::right).max().orElse(0);
-        if (grid.isRuled()) return new double[] {left, right};
+        if (columns.ruled()) return new double[] {left, right};
         double first = right, last = left;
         for (Phrase p : phrases) {
             if (p.centreY() < top || p.centreY() > bottom || p.centreX() < left || p.centreX() > right) continue;
@@ -195,13 +195,13 @@ final class TableFinder {
                 : new double[] {left, right};
     }
 
-    private Table table(List<Side> panel, Grid grid) {
+    private Table table(List<Side> panel, Columns columns) {
         double first = panel.stream().mapToDouble(s -> s.spine().firstY()).min().orElse(0);
         double last = panel.stream().mapToDouble(s -> s.spine().lastY()).max().orElse(0);
         double pitch = panel.get(0).spine().pitch();
-        double top = Math.min(grid.top(), first - 0.5 * panel.get(0).spine().size());
-        double head = Math.min(top, grid.headTop()), foot = last + 0.5 * pitch;
-        double[] edges = edges(panel, grid, head, foot);
+        double top = Math.min(columns.top(), first - 0.5 * panel.get(0).spine().size());
+        double head = Math.min(top, columns.headTop()), foot = last + 0.5 * pitch;
+        double[] edges = edges(panel, columns, head, foot);
         return new Table(panel, top, new Box(edges[0], head, edges[1] - edges[0], foot - head));
     }
 }
