@@ -78,7 +78,7 @@ final class Markup {
         Occupied.Room best = null;
         Stamp chosen = null;
         for (double size : new double[] {20, 16, 13, 10, 8}) {
-            Stamp stamp = new Stamp(verdict.standing(), verdict.equipment(), size * scale);
+            Stamp stamp = new Stamp(verdict.state(), verdict.equipment(), size * scale);
             Optional<Occupied.Room> room = occupied.room(stamp.width(typeface), stamp.height(), top);
             // a smaller stamp must save a good deal of way or ink to be preferred
             double cost = room.map(r -> r.cost() + (20 - size) * 40 * scale).orElse(Double.MAX_VALUE);
@@ -87,7 +87,7 @@ final class Markup {
             chosen = stamp;
         }
         if (chosen == null) {
-            chosen = new Stamp(verdict.standing(), verdict.equipment(), 8 * scale);
+            chosen = new Stamp(verdict.state(), verdict.equipment(), 8 * scale);
             best = new Occupied.Room(frame.within(new Box(0, 0, chosen.width(typeface), chosen.height())), 0);
         }
         occupied.add(best.box(), Occupied.NOTE);

@@ -1,6 +1,5 @@
 package asfound.report.pdf;
 
-import asfound.isolation.Verdict.Standing;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PageMode;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
@@ -33,7 +32,7 @@ final class Outline {
         String count = findings == 0 ? "no finding" : findings == 1 ? "1 finding" : findings + " findings";
         Redline.PageVerdict verdict = redline.pages().get(page);
         if (verdict == null) return count;
-        return count + (verdict.standing() == Standing.FAILS ? ", not for isolation" : ", not proven for isolation");
+        return count + ", " + verdict.state().brief;
     }
 
     private static PDOutlineItem item(PDDocument document, int index, String title) {

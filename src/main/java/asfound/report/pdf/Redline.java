@@ -2,7 +2,6 @@ package asfound.report.pdf;
 
 import asfound.audit.Audit;
 import asfound.isolation.DrawingVerdict;
-import asfound.isolation.Verdict.Standing;
 import asfound.model.Problem;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +14,7 @@ import java.util.Optional;
  * @param name its file name in the output folder: {@code redlines/LP-2A.pdf}
  * @param marks in reading order
  * @param verdict of the whole drawing, where there is one
- * @param pages the worst verdict of each page with the equipment that has it; pages that agree are left out
+ * @param pages what keeps each page from being used; pages that agree, and pages that show no equipment, are left out
  * @param problems what could not be read of the drawing
  * @param building whose drawing it is
  */
@@ -28,8 +27,8 @@ public record Redline(
         List<Problem> problems,
         String building) {
 
-    /** The equipment of one page that fails or is unproven. */
-    public record PageVerdict(Standing standing, List<String> equipment) {}
+    /** Why one page may not be relied on, and its equipment that fails or is unproven. */
+    public record PageVerdict(PageState state, List<String> equipment) {}
 
     public Redline {
         marks = List.copyOf(marks);

@@ -6,6 +6,7 @@ import asfound.isolation.Verdict;
 import asfound.isolation.Verdict.Standing;
 import asfound.model.Natural;
 import asfound.model.Place;
+import asfound.model.Problem;
 import asfound.network.Equipment;
 import asfound.recordset.Source;
 import asfound.report.Unread;
@@ -20,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** Which drawings get a marked copy, and what goes into each. */
 public final class Redlines {
@@ -45,7 +47,7 @@ public final class Redlines {
                     names.get(file),
                     Marks.of(file, audit.findings(), audit.drawings().directories()),
                     verdict,
-                    pages(audit, input, verdict),
+                    pages(audit, input, verdict, unread.in(file)),
                     unread.in(file),
                     audit.recordSet().building()));
         }
@@ -83,34 +85,58 @@ public final class Redlines {
     }
 
     private static Map<Integer, Redline.PageVerdict> pages(
-            Audit audit, Audit.Input input, Optional<DrawingVerdict> verdict) {
+            Audit audit, Audit.Input input, Optional<DrawingVerdict> verdict, List<Problem> problems) {
         Map<Integer, Redline.PageVerdict> pages = new TreeMap<>();
-        if (verdict.isEmpty() || verdict.get().standing() == Standing.AGREES) return pages;
-        String file = input.source().file();
+        if (verdict.isPresent() && verdict.get().standing() != Standing.AGREES) {
+            pages.putAll(judged(audit, input.source().file()));
+            // the drawing as a whole may not be used, and no page is known to be better than another
+            PageState whole = PageState.of(verdict.get().standing());
+            if (pages.isEmpty())
+                for (int page = 1; page <= input.pages(); page++)
+                    pages.put(page, new Redline.PageVerdict(whole, List.of()));
+        }
+        for (int page : unread(audit, input, problems))
+            pages.putIfAbsent(page, new Redline.PageVerdict(PageState.NOT_READ, List.of()));
+        return pages;
+    }
+
+    /** The worst verdict of each page that shows equipment which fails or is unproven. */
+    private static Map<Integer, Redline.PageVerdict> judged(Audit audit, String file) {
         Map<String, Standing> standings = new HashMap<>();
         for (Verdict v : audit.verdicts()) standings.put(v.equipment(), v.standing());
         Map<Integer, Map<Standing, List<String>>> shown = new TreeMap<>();
         for (Equipment equipment : audit.network().equipment()) {
             Standing standing = standings.get(equipment.name());
             if (standing == null || standing == Standing.AGREES) continue;
-            equipment.drawnAt().stream()
-                    .filter(p -> p.file().equals(file))
-                    .map(Place::pageNumber)
-                    .distinct()
-                    .forEach(page -> shown.computeIfAbsent(page, p -> new TreeMap<>())
-                            .computeIfAbsent(standing, s -> new ArrayList<>())
-                            .add(equipment.name()));
+            for (int page : shownOn(equipment, file))
+                shown.computeIfAbsent(page, p -> new TreeMap<>())
+                        .computeIfAbsent(standing, s -> new ArrayList<>())
+                        .add(equipment.name());
         }
+        Map<Integer, Redline.PageVerdict> pages = new TreeMap<>();
         shown.forEach((page, by) -> {
             Map.Entry<Standing, List<String>> worst = by.entrySet().iterator().next();
             List<String> names = worst.getValue().stream().sorted(Natural.ORDER).toList();
-            pages.put(page, new Redline.PageVerdict(worst.getKey(), names));
+            pages.put(page, new Redline.PageVerdict(PageState.of(worst.getKey()), names));
         });
-        if (pages.isEmpty()) {
-            // the drawing as a whole may not be used, and no page is known to be better than another
-            for (int page = 1; page <= input.pages(); page++)
-                pages.put(page, new Redline.PageVerdict(verdict.get().standing(), List.of()));
+        return pages;
+    }
+
+    /** Pages that show no equipment, as far as was read, and have a problem: their own, or one of the whole file. */
+    private static Set<Integer> unread(Audit audit, Audit.Input input, List<Problem> problems) {
+        Set<Integer> unread = new TreeSet<>();
+        for (Problem p : problems) {
+            if (p.place() instanceof Place.OnPage on) unread.add(on.page());
+            else for (int page = 1; page <= input.pages(); page++) unread.add(page);
         }
+        for (Equipment equipment : audit.network().equipment())
+            unread.removeAll(shownOn(equipment, input.source().file()));
+        return unread;
+    }
+
+    private static Set<Integer> shownOn(Equipment equipment, String file) {
+        Set<Integer> pages = new TreeSet<>();
+        for (Place place : equipment.drawnAt()) if (place.file().equals(file)) pages.add(place.pageNumber());
         return pages;
     }
 }
