@@ -14,13 +14,13 @@ import java.util.regex.Pattern;
  */
 public record Voltage(int lineToLine, Optional<Integer> lineToNeutral) {
 
+    private static final Pattern KILOVOLTS = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*kV", Pattern.CASE_INSENSITIVE);
     private static final Pattern FIGURE =
             Pattern.compile("(?<![\\d.])(\\d{2,3}(?:,\\d{3})|\\d{2,5}(?:\\.\\d+)?)\\s*(kV)?");
 
     /** Reads {@code 208Y/120}, {@code 120/208V}, {@code 480/277V 3PH 4W}, {@code 13.8 kV}; empty where it names none. */
     public static Optional<Voltage> parse(String text) {
-        Matcher m = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*kV", Pattern.CASE_INSENSITIVE)
-                .matcher(text);
+        Matcher m = KILOVOLTS.matcher(text);
         if (m.find())
             return Optional.of(new Voltage((int) Math.round(Double.parseDouble(m.group(1)) * 1000), Optional.empty()));
         List<Integer> figures = new ArrayList<>();

@@ -2,6 +2,7 @@ package asfound.drawing.schedule;
 
 import asfound.model.Stated;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * What a row says of its device.
@@ -11,6 +12,8 @@ import java.util.Optional;
  * @param trouble what could not be read; empty where all could
  */
 record Device(Stated<Integer> rating, Optional<Integer> poles, String trouble) {
+
+    private static final Pattern NONE = Pattern.compile("n/?a|none|space|spare|0|x", Pattern.CASE_INSENSITIVE);
 
     static Device of(Row row) {
         String written = row.cell(Role.DEVICE).map(Row.Cell::text).orElse(row.text(Role.RATING));
@@ -32,6 +35,6 @@ record Device(Stated<Integer> rating, Optional<Integer> poles, String trouble) {
     }
 
     private static boolean saysNone(String text) {
-        return text.strip().matches("(?i)n/?a|none|space|spare|0|x");
+        return NONE.matcher(text.strip()).matches();
     }
 }

@@ -26,12 +26,17 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
                     + "|(?<amps>\\d+(?:\\.\\d+)?)\\s*A(?:MPS?|MPERES?)?(?![A-Z])"
                     + "|(?<word>SPN|SP&N|TPN|TP&N|DPN|SP|DP|TP|FP|4P)(?![A-Z])|(?<number>\\d+(?:\\.\\d+)?)|(?<letters>[A-Z]+)");
 
-    private static final Pattern COULD_BE = Pattern.compile("\\d|^\\s*(?:SP|DP|TP|FP)", Pattern.CASE_INSENSITIVE);
+    private static final Set<String> POLES = Set.of("SPN", "SP", "TPN", "TP", "DPN", "DP", "FP");
     private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d{3}(?!\\d))");
     private static final Pattern CURVE = Pattern.compile("\\b([BCDK])[- ]?(\\d{1,3})(?=\\s|$|[/,-]|A\\b)");
     private static final Pattern BRACKETS = Pattern.compile("[()\\[\\]]");
-    private static final Pattern BARE = Pattern.compile("[(.\\s-]*[1-4][).\\s-]*");
+    private static final Pattern BARE = Pattern.compile("[(.\\s-]*([1-4])[).\\s-]*");
     private static final Pattern BETWEEN = Pattern.compile("[\\s/,;:@+&x×.#~*-]*");
+
+    /** More letters than any device is written with. */
+    private static final int LONGEST = 40;
+
+    private static final int MOST_DIGITS = 4;
 
     private static final Set<String> BESIDE = Set.of(
             "A", "B", "C", "D", "K", "Z", "P", "MCB", "MCCB", "RCBO", "RCCB", "RCD", "GFCI", "GFI", "AFCI", "AFI",
@@ -50,21 +55,61 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
 
     /** Reads a text that says nothing but a device; empty where it says anything else. */
     static Optional<DeviceText> parse(String raw) {
-        if (raw.length() > 40 || !COULD_BE.matcher(raw).find()) return Optional.empty();
-        String text = THOUSANDS.matcher(Texts.upper(raw)).replaceAll("");
+        if (raw.length() > LONGEST) return Optional.empty();
+        String upper = Texts.upper(raw);
+        if (isFigure(upper)) return ofFigure(upper);
+        if (!couldBe(upper)) return Optional.empty();
+        String text = THOUSANDS.matcher(upper).replaceAll("");
         text = CURVE.matcher(text).replaceAll("$2");
         text = BRACKETS.matcher(text).replaceAll(" ");
         if (text.isBlank() || Texts.saysNothing(text)) return Optional.empty();
         Parts parts = new Parts();
-        Matcher m = PART.matcher(text);
+        Matcher m = PART.matcher(text), between = BETWEEN.matcher(text);
         int last = 0;
         while (m.find()) {
-            if (!BETWEEN.matcher(text).region(last, m.start()).matches()) return Optional.empty();
+            if (!between.region(last, m.start()).matches()) return Optional.empty();
             last = m.end();
             if (!parts.take(m)) return Optional.empty();
         }
-        if (!BETWEEN.matcher(text).region(last, text.length()).matches()) return Optional.empty();
+        if (!between.region(last, text.length()).matches()) return Optional.empty();
         return parts.device();
+    }
+
+    /** Most entries that say a device say nothing but a rating, or nothing but poles. */
+    private static boolean isFigure(String text) {
+        for (int i = 0; i < text.length(); i++) if (!isDigit(text.charAt(i))) return false;
+        return !text.isEmpty();
+    }
+
+    private static Optional<DeviceText> ofFigure(String digits) {
+        if (digits.length() > MOST_DIGITS) return Optional.empty();
+        int rating = Integer.parseInt(digits);
+        return rating == 0 ? Optional.empty() : Optional.of(new DeviceText(Optional.of(rating), Optional.empty()));
+    }
+
+    /** It has a figure or begins with poles in words; where it begins with any word, that is one said of devices. */
+    private static boolean couldBe(String upper) {
+        int from = 0;
+        while (from < upper.length() && !isLetter(upper.charAt(from)) && !isDigit(upper.charAt(from))) from++;
+        int to = from;
+        while (to < upper.length() && isLetter(upper.charAt(to))) to++;
+        String word = upper.substring(from, to);
+        boolean poles = POLES.contains(word);
+        if (!word.isEmpty() && !poles && !BESIDE.contains(word)) return false;
+        return poles && from == 0 || hasFigure(upper, to);
+    }
+
+    private static boolean hasFigure(String text, int from) {
+        for (int i = from; i < text.length(); i++) if (isDigit(text.charAt(i))) return true;
+        return false;
+    }
+
+    private static boolean isLetter(char c) {
+        return c >= 'A' && c <= 'Z';
+    }
+
+    private static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
     }
 
     /** The parts as they come; two bare numbers are told apart by their sizes. */
@@ -84,14 +129,14 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
             if (m.group("word") != null) return pole(polesOf(m.group("word")));
             if (m.group("letters") != null) return BESIDE.contains(m.group("letters"));
             String number = m.group("number");
-            if (number.contains(".") || number.length() > 4) return false;
+            if (number.contains(".") || number.length() > MOST_DIGITS) return false;
             if (bare++ == 0) first = Integer.valueOf(number);
             else second = Integer.valueOf(number);
             return bare <= 2;
         }
 
         private boolean set(String amps) {
-            if (rating != null || amps.contains(".") || amps.length() > 4) return false;
+            if (rating != null || amps.contains(".") || amps.length() > MOST_DIGITS) return false;
             rating = Integer.valueOf(amps);
             return true;
         }
@@ -133,8 +178,8 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
         String t = raw.strip();
         if (t.length() == 1)
             return t.charAt(0) >= '1' && t.charAt(0) <= '4' ? Optional.of(t.charAt(0) - '0') : Optional.empty();
-        if (BARE.matcher(t).matches())
-            return Optional.of(t.replaceAll("\\D", "").charAt(0) - '0');
+        Matcher bare = BARE.matcher(t);
+        if (bare.matches()) return Optional.of(bare.group(1).charAt(0) - '0');
         Optional<DeviceText> device = parse(raw);
         return device.filter(d -> d.ratingA().isEmpty()).flatMap(DeviceText::poles);
     }

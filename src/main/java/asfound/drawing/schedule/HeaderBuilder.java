@@ -15,9 +15,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Puts together a header from what regions around a directory say; the first region that says a thing is believed. */
 final class HeaderBuilder {
+
+    private static final Pattern NO = Pattern.compile("no|none|n/?a|-", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NONE = Pattern.compile("none|n/?a", Pattern.CASE_INSENSITIVE);
+    private static final Pattern KILOAMPERES = Pattern.compile("k\\.?a|aic|a\\.i\\.c", Pattern.CASE_INSENSITIVE);
+    private static final Pattern LUGS =
+            Pattern.compile("\\bM\\.?L\\.?O\\b|MAIN LUGS|LUGS ONLY", Pattern.CASE_INSENSITIVE);
+    private static final Pattern LOCATED =
+            Pattern.compile("\\b(?:located (?:in|at)|location)\\s+([^,;]+)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern FED =
+            Pattern.compile("\\b(?:fed (?:from|by|via)|supplied (?:from|by))\\s+([^,;]+)", Pattern.CASE_INSENSITIVE);
 
     private final Sheet sheet;
     private final Map<Field, Value> best = new EnumMap<>(Field.class);
@@ -105,9 +117,9 @@ final class HeaderBuilder {
     }
 
     private void main(Value v) {
-        boolean lugs = v.field() == Field.MAIN_LUGS && !v.text().matches("(?i)no|none|n/?a|-")
+        boolean lugs = v.field() == Field.MAIN_LUGS && !NO.matcher(v.text()).matches()
                 || Values.mains(v.text()).filter(m -> m == Mains.LUGS).isPresent()
-                || v.text().matches("(?i)none|n/?a");
+                || NONE.matcher(v.text()).matches();
         if (lugs) {
             mains = Stated.of(Mains.LUGS, v.text(), sheet.place(v.box()));
             main = Stated.blank();
@@ -128,31 +140,33 @@ final class HeaderBuilder {
             voltage = stated(
                     Values.voltageOf(text)
                             .filter(Values::isSystem)
-                            .filter(v -> under != Field.OTHER || v.matches("(?i).*(v|/).*"))
+                            .filter(v -> under != Field.OTHER || isWritten(v))
                             .flatMap(Voltage::parse),
                     text,
                     box);
         if (phases.isBlank()) phases = stated(Values.phases(text, false), text, box);
         if (wires.isBlank()) wires = stated(Values.wires(text, false), text, box);
         if (bus.isBlank()) bus = stated(Values.busOf(text), text, box);
-        if (interrupting.isBlank() && text.matches("(?i).*(k\\.?a|aic|a\\.i\\.c).*"))
+        if (interrupting.isBlank() && KILOAMPERES.matcher(text).find())
             interrupting = stated(Values.kiloamperes(text), text, box);
         boolean lugs = mains.value().filter(m -> m == Mains.LUGS).isPresent();
         if (main.isBlank() && !lugs) {
             main = stated(Values.mainOf(text), text, box);
             if (!main.isBlank() && mains.isBlank()) mains = Stated.of(Mains.BREAKER, text, sheet.place(box));
         }
-        if (mains.isBlank() && text.matches("(?i).*(\\bM\\.?L\\.?O\\b|MAIN LUGS|LUGS ONLY).*"))
-            mains = Stated.of(Mains.LUGS, text, sheet.place(box));
-        if (best.get(Field.LOCATION) == null)
-            after(text, box, Field.LOCATION, "(?i).*?\\b(?:located (?:in|at)|location)\\s+([^,;]+).*");
-        if (best.get(Field.FED_FROM) == null)
-            after(text, box, Field.FED_FROM, "(?i).*?\\b(?:fed (?:from|by|via)|supplied (?:from|by))\\s+([^,;]+).*");
+        if (mains.isBlank() && LUGS.matcher(text).find()) mains = Stated.of(Mains.LUGS, text, sheet.place(box));
+        if (best.get(Field.LOCATION) == null) after(text, box, Field.LOCATION, LOCATED);
+        if (best.get(Field.FED_FROM) == null) after(text, box, Field.FED_FROM, FED);
     }
 
-    private void after(String text, Box box, Field field, String pattern) {
-        if (text.matches(pattern))
-            best.put(field, new Value(field, text.replaceFirst(pattern, "$1").strip(), box, 1));
+    private void after(String text, Box box, Field field, Pattern words) {
+        Matcher m = words.matcher(text);
+        if (m.find()) best.put(field, new Value(field, m.group(1).strip(), box, 1));
+    }
+
+    /** With its unit or as two voltages of one system. */
+    private static boolean isWritten(String voltage) {
+        return voltage.indexOf('v') >= 0 || voltage.indexOf('V') >= 0 || voltage.indexOf('/') >= 0;
     }
 
     private <T> Stated<T> stated(Optional<T> value, String text, Box box) {

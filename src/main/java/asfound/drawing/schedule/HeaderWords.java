@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
  */
 final class HeaderWords {
 
+    private static final Pattern BEHIND_MARK = Pattern.compile("(?<=[:=])(?=[^\\s:=])");
     private static final Pattern PARTING = Pattern.compile("[|¦•·●▪■◦∙*]+|//+");
 
     private HeaderWords() {}
@@ -25,8 +26,11 @@ final class HeaderWords {
 
     static List<Piece> pieces(Phrase phrase) {
         List<Piece> out = new ArrayList<>();
-        for (Word w : phrase.words())
-            for (String part : w.text().split("(?<=[:=])(?=[^\\s:=])")) out.add(new Piece(part, w));
+        for (Word w : phrase.words()) {
+            boolean whole = w.text().indexOf(':') < 0 && w.text().indexOf('=') < 0;
+            if (whole) out.add(new Piece(w.text(), w));
+            else for (String part : BEHIND_MARK.split(w.text())) out.add(new Piece(part, w));
+        }
         return out;
     }
 

@@ -6,8 +6,10 @@ import asfound.model.Box;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -32,11 +34,17 @@ final class Headers {
     private final Sheet sheet;
     private final List<Phrase> phrases;
     private final List<Box> tables;
+    private final List<Map<Where, Box>> areas = new ArrayList<>();
+    private final List<Map<Where, LabelReader.Labelled>> regions = new ArrayList<>();
 
     private Headers(Sheet sheet, List<Phrase> phrases, List<Box> tables) {
         this.sheet = sheet;
         this.phrases = phrases;
         this.tables = tables;
+        for (int t = 0; t < tables.size(); t++) {
+            areas.add(areas(t));
+            regions.add(new EnumMap<>(Where.class));
+        }
     }
 
     /** @param tables the directories' areas, their column headings with them */
@@ -94,8 +102,9 @@ final class Headers {
         return false;
     }
 
+    /** What stands on that side; asked for again and again, and read once. */
     private LabelReader.Labelled region(int t, Where where) {
-        return region(area(t, where));
+        return regions.get(t).computeIfAbsent(where, w -> region(area(t, w)));
     }
 
     /**
@@ -180,6 +189,11 @@ final class Headers {
     }
 
     private Box area(int t, Where where) {
+        return areas.get(t).get(where);
+    }
+
+    /** Where a directory's header may stand on each side: up to the next directory, or to the sheet's edge. */
+    private Map<Where, Box> areas(int t) {
         Box b = tables.get(t);
         double margin = Math.min(60, 0.12 * b.w() + 12);
         double left = b.x() - margin, right = b.right() + margin, top = 0, bottom = sheet.height();
@@ -210,11 +224,11 @@ final class Headers {
             left = Math.min(left, bar(b, -1));
             right = Math.max(right, bar(b, 1));
         }
-        return switch (where) {
-            case ABOVE -> new Box(left, top, right - left, Math.max(0, b.y() - top));
-            case BELOW -> new Box(left, b.bottom(), right - left, Math.max(0, bottom - b.bottom()));
-            case LEFT -> new Box(leftEnd, b.y() - 20, Math.max(0, b.x() - 1 - leftEnd), b.h() + 20);
-            case RIGHT -> new Box(b.right() + 1, b.y() - 20, Math.max(0, rightEnd - b.right() - 1), b.h() + 20);
-        };
+        Map<Where, Box> out = new EnumMap<>(Where.class);
+        out.put(Where.ABOVE, new Box(left, top, right - left, Math.max(0, b.y() - top)));
+        out.put(Where.BELOW, new Box(left, b.bottom(), right - left, Math.max(0, bottom - b.bottom())));
+        out.put(Where.LEFT, new Box(leftEnd, b.y() - 20, Math.max(0, b.x() - 1 - leftEnd), b.h() + 20));
+        out.put(Where.RIGHT, new Box(b.right() + 1, b.y() - 20, Math.max(0, rightEnd - b.right() - 1), b.h() + 20));
+        return out;
     }
 }

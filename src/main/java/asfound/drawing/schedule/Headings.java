@@ -20,6 +20,7 @@ final class Headings {
     private static final Pattern SIDE = Pattern.compile("(?<=\\S )(?:left|right)(?: side)?\\s*$");
 
     private static final Pattern NUMBER = Pattern.compile("(?<=[a-z])#|#(?=[a-z])");
+    private static final Pattern BREAKER = Pattern.compile("\\bc b\\b");
     private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final int LONGEST = 60;
     private static final Map<String, Role> USUAL = new HashMap<>();
@@ -138,8 +139,9 @@ final class Headings {
 
     /** A heading in lower case with its punctuation gone, {@code #} kept. */
     static String plain(String text) {
-        String t = text.toLowerCase(Locale.ROOT)
-                .replace("mm²", "mm2")
+        String lower = text.toLowerCase(Locale.ROOT);
+        if (isPlain(lower)) return lower;
+        String t = lower.replace("mm²", "mm2")
                 .replace("n°", "no")
                 .replace("nº", "no")
                 .replace("№", "no")
@@ -155,6 +157,15 @@ final class Headings {
         return SPACES.matcher(t).replaceAll(" ").strip();
     }
 
+    /** One word of nothing but letters and figures. */
+    private static boolean isPlain(String lower) {
+        for (int i = 0; i < lower.length(); i++) {
+            char c = lower.charAt(i);
+            if (!(c >= 'a' && c <= 'z' || c >= '0' && c <= '9')) return false;
+        }
+        return true;
+    }
+
     /** How much a heading speaks for each role, from 0 to 1. */
     static Map<Role, Double> weigh(String heading) {
         Map<Role, Double> out = new EnumMap<>(Role.class);
@@ -167,7 +178,10 @@ final class Headings {
             ambiguous(plain, out);
             return out;
         }
-        byWords(new HashSet<>(Arrays.asList(plain.replaceAll("\\bc b\\b", "cb").split(" "))), out);
+        byWords(
+                new HashSet<>(
+                        Arrays.asList(BREAKER.matcher(plain).replaceAll("cb").split(" "))),
+                out);
         return out;
     }
 

@@ -5,9 +5,12 @@ import asfound.drawing.schedule.HeaderWords.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Finds the labels among the phrases around a directory, and the value that each announces. */
 final class LabelReader {
+
+    private static final Pattern AROUND = Pattern.compile("^[-–—:=,;\\s]+(?=\\S)|[,;:\\s]+$");
 
     private final List<Value> values = new ArrayList<>();
     private final List<Phrase> labels = new ArrayList<>();
@@ -109,6 +112,9 @@ final class LabelReader {
     }
 
     static String strip(String text) {
-        return text.strip().replaceAll("^[-–—:=,;\\s]+(?=\\S)|[,;:\\s]+$", "").strip();
+        String t = text.strip();
+        boolean bare =
+                !t.isEmpty() && Character.isLetterOrDigit(t.charAt(0)) && ",;:".indexOf(t.charAt(t.length() - 1)) < 0;
+        return bare ? t : AROUND.matcher(t).replaceAll("").strip();
     }
 }

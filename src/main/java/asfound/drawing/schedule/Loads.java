@@ -4,11 +4,16 @@ import asfound.model.Stated;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The loads of a side's rows, in the unit that its columns give. */
 final class Loads {
 
     private static final Role[] BY_PHASE = {Role.LOAD_A, Role.LOAD_B, Role.LOAD_C};
+
+    private static final Pattern KILO = Pattern.compile(" (kva|kw) ");
+    private static final Pattern PLAIN = Pattern.compile(" (va|w|watts) ");
+    private static final Pattern PER_POLE = Pattern.compile(" (pole|per|ea|each) ");
 
     private final boolean thousands;
     private final boolean perPole;
@@ -30,9 +35,9 @@ final class Loads {
         double highest = 0;
         for (Column c : columns) {
             String head = " " + Headings.plain(c.heading()) + " ";
-            kilo |= head.matches(".* (kva|kw) .*");
-            plain |= head.matches(".* (va|w|watts) .*");
-            perPole |= head.matches(".* (pole|per|ea|each) .*") && !head.contains("total");
+            kilo |= KILO.matcher(head).find();
+            plain |= PLAIN.matcher(head).find();
+            perPole |= PER_POLE.matcher(head).find() && !head.contains("total");
             for (String t : c.texts()) {
                 decimals |= t.indexOf('.') > 0;
                 highest = Math.max(highest, LoadText.parse(t, false).orElse(0.0));

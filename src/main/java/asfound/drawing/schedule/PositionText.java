@@ -25,6 +25,7 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
     private static final Pattern LIST =
             Pattern.compile("\\d{1,3}(?:\\s*(?:[-–—,/&+;]|\\s|and|to)\\s*\\d{1,3})*", Pattern.CASE_INSENSITIVE);
     private static final Pattern PHASE = Pattern.compile("L[123]|[RYB](?![A-Z])|(?<![A-Z])[ABC](?![A-Z])");
+    private static final Pattern FIRST_TO_LAST = Pattern.compile(".*L1\\s*[-–]\\s*(\\d{1,2}\\s*)?L3");
     private static final Pattern WAY = Pattern.compile(
             "(\\d{1,2})\\s*[-./ ]?\\s*((?:L[123]|[RYB]|TP&?N?)(?:\\s*[-,/&+ ]?\\s*(?:\\d{1,2}\\s*[-./ ]?\\s*)?(?:L[123]|[RYB]))*)"
                     + "|((?:L[123]|[RYB]))\\s*[-./ ]?\\s*(\\d{1,2})",
@@ -49,7 +50,7 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
     }
 
     static Optional<PositionText> parse(String text) {
-        if (text.length() > 32) return Optional.empty();
+        if (text.length() > 32 || text.chars().noneMatch(c -> c >= '0' && c <= '9')) return Optional.empty();
         String t = LEAD.matcher(text.strip()).replaceFirst("");
         t = AROUND.matcher(t).replaceAll("");
         if (t.isEmpty() || t.length() > 24) return Optional.empty();
@@ -80,7 +81,7 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
         while (p.find()) found.add(phase(p.group()));
         boolean rising = true;
         for (int i = 1; i < found.size(); i++) rising &= found.get(i) > found.get(i - 1);
-        if (found.size() == 2 && phases.matches(".*L1\\s*[-–]\\s*(\\d{1,2}\\s*)?L3")) found.add(1, 2);
+        if (found.size() == 2 && FIRST_TO_LAST.matcher(phases).matches()) found.add(1, 2);
         return rising ? Optional.of(new PositionText(List.of(way), found, raw)) : Optional.empty();
     }
 

@@ -11,6 +11,9 @@ final class Texts {
             "[\"“”'`´″〃,\\s]+|[-–—\\s]*(?:\"|''|″|〃|ditto|do\\.?|d[°º]|same(?: as above)?|cont(?:\\.|'d|inued)?)[-–—\\s]*",
             Pattern.CASE_INSENSITIVE);
 
+    /** As words for a ditto begin, after which it is looked at in full. */
+    private static final String[] DITTO_WORDS = {"ditto", "do", "d°", "dº", "same", "cont"};
+
     private static final Pattern ABBREVIATED =
             Pattern.compile(".*(?:^|\\W)(?:w|c/w|w/o|b|o|h|f)/", Pattern.CASE_INSENSITIVE);
 
@@ -36,8 +39,9 @@ final class Texts {
 
     /** It begins as no word for a ditto does. */
     private static boolean isPlain(String text) {
-        char first = text.charAt(0);
-        return isWordy(text) && "dDsScC".indexOf(first) < 0;
+        if (!isWordy(text)) return false;
+        for (String word : DITTO_WORDS) if (text.regionMatches(true, 0, word, 0, word.length())) return false;
+        return true;
     }
 
     static boolean saysNothing(String text) {

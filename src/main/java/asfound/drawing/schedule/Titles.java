@@ -26,6 +26,15 @@ final class Titles {
     private static final Pattern NAME_OF_KIND =
             Pattern.compile("^" + NAME + "\\s*[-–—:]*\\s*(?:ELECTRICAL\\s+)?" + KIND + "$", Pattern.CASE_INSENSITIVE);
 
+    /** Without one of them nothing is a title. */
+    private static final Pattern WORD = Pattern.compile(
+            "PANEL|BOARD|PNL|LOAD\\s?CENT|CONSUMER\\s|SCHEDULE|DIRECTORY|CIRCUIT\\s", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern NO_NAME = Pattern.compile(
+            "panel|panelboard|board|branch|circuit|electrical|lighting|power|main|the|motor|fan|pump|door|cable|fixture|load"
+                    + "|relay|device|feeder|keyed|note|notes|id|no|name|ref|tag|mark|number|schedule|directory|data",
+            Pattern.CASE_INSENSITIVE);
+
     private Titles() {}
 
     /** The name that a phrase gives; empty where it gives none. */
@@ -42,17 +51,14 @@ final class Titles {
     }
 
     private static Optional<String> nameOf(String t) {
+        if (!WORD.matcher(t).find()) return Optional.empty();
         for (Pattern p : new Pattern[] {AFTER, BEFORE, NAMED, NAME_OF_KIND}) {
             Matcher m = p.matcher(t);
             if (!m.find()) continue;
             String name = Values.name(m.group(1));
             boolean telling = name.chars().anyMatch(Character::isDigit)
                     || name.length() <= 6 && name.equals(name.toUpperCase(java.util.Locale.ROOT));
-            if (telling
-                    && Values.isName(name)
-                    && !name.matches(
-                            "(?i)panel|panelboard|board|branch|circuit|electrical|lighting|power|main|the|motor|fan|pump|door|cable|fixture|load|relay|device|feeder|keyed|note|notes|id|no|name|ref|tag|mark|number|schedule|directory|data"))
-                return Optional.of(name);
+            if (telling && Values.isName(name) && !NO_NAME.matcher(name).matches()) return Optional.of(name);
         }
         return Optional.empty();
     }

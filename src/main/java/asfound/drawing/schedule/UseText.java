@@ -19,11 +19,13 @@ final class UseText {
             + "|PROV(?:ISION|\\.)?(?: ONLY)?|PROVISION FOR (?:FUTURE|BREAKER)|BLANK(?: WAY| PLATE)?|SPARE WAY|SPACE ?/ ?BLANK|EMPTY|VACANT|NOT USED|UNUSED WAY|FILLER(?: PLATE)?)"
             + DEVICE + AROUND);
 
+    private static final Pattern SPACES = Pattern.compile("\\s+");
+
     private UseText() {}
 
     /** The use of an entry; {@code rated} where a device's rating stands beside it. */
     static Use of(String description, boolean rated) {
-        String text = Texts.upper(description).replaceAll("\\s+", " ");
+        String text = SPACES.matcher(Texts.upper(description)).replaceAll(" ");
         if (text.isEmpty() || Texts.saysNothing(text)) return rated ? Use.LOAD : Use.SPACE;
         boolean spareWay = text.contains("SPARE WAY");
         if (spareWay && rated) return Use.SPARE;

@@ -3,6 +3,7 @@ package asfound.drawing.schedule;
 import asfound.model.Directory.Mains;
 import asfound.model.Voltage;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -54,6 +55,39 @@ final class Values {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern NOTHING = Pattern.compile("(?i)[-–—_./\\s]*|n/?a|none|tbd|\\?+");
 
+    /** A panel's name is no longer. */
+    private static final int LONGEST_NAME = 32;
+
+    private static final Pattern NO_NAME = Pattern.compile(
+            "\\d{1,3}(?:,\\d{3})+.*|\\d[\\d.]*\\s*(?:A|AMPS?|V|VOLTS?|K|KA|KAIC|KVA|PH|W)"
+                    + "|(?:of|for|the|in|at)\\b.*|k?(?:va|w|a)|amps?|volts?|hp",
+            Pattern.CASE_INSENSITIVE);
+    /** Words of the sheet's own language. */
+    private static final Pattern OF_THE_SHEET = Pattern.compile(
+            "\\b(?:schedules?|directory|directories|details?|diagram|legend|notes?|data|location|voltage|volts|designation"
+                    + "|information|type|name|total|totals|connected|load|loads|phase|rating|mounting|fed|from|continued"
+                    + "|cover|door|size|sheet|per|shall|only|is|are|was|located|supplied|serves)\\b",
+            Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern KIND =
+            Pattern.compile("^(?:panel(?:board)?|pnl\\.?|distribution board)\\s+(?=\\S)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern CONTINUED =
+            Pattern.compile("\\s*\\(?\\s*\\b(?:continued|cont'?d|cont\\.?)\\b\\s*\\.?\\)?$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BEHIND_DASH = Pattern.compile("(?<=\\d\\S{0,6})\\s+[-–—]\\s+.*$");
+    private static final Pattern QUOTES = Pattern.compile("^[\"'“”‘’(\\[]+|[\"'“”‘’)\\],;:]+$");
+
+    private static final Pattern TWO_DIGITS = Pattern.compile("\\d{2,3}");
+    private static final Pattern PHASE_WIRE =
+            Pattern.compile("[13]\\s*(ph|ø|φ|phase|p)?\\D{0,8}[2345]", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NONE = Pattern.compile("none|n/?a", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BARE_WIRES = Pattern.compile("([2345])(?:\\s*\\+\\s*(?:G|GND|GROUND|E|PE))?");
+    private static final Pattern BARE_KA = Pattern.compile(
+            "(\\d{1,3}(?:,\\d{3})|\\d+(?:\\.\\d+)?)(?:\\s*(?:A|AMPS?|SYM\\.?|RMS|A\\.?I\\.?C\\.?|MIN\\.?))*",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern SUM = Pattern.compile(
+            "(\\d{1,3}(?:[,']\\d{3})+|\\d+)(\\.\\d+)?\\s*(k?)\\s*(?:VA|W|A|AMPS?)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern THOUSANDS = Pattern.compile("[,']");
+
     private static final Pattern SENTENCE_END = Pattern.compile(
             "(?<=\\d[A-Z]?)\\.(?=\\s)|\\.$|(?:[.,;]|\\s[-–—])\\s+(?=\\d{3}\\s?[YV/]|\\d+\\s?(?:A|AMP|AMPS|V|PH|PHASE|W|WIRE|KA|KAIC)\\b)",
             Pattern.CASE_INSENSITIVE);
@@ -68,13 +102,16 @@ final class Values {
             case LOCATION, FED_FROM, MOUNTING -> !NOTHING.matcher(text).matches() && text.length() < 60;
             case VOLTAGE ->
                 Voltage.parse(text).isPresent()
-                        && text.matches("(?s).*\\d{2,3}.*")
+                        && TWO_DIGITS.matcher(text).find()
                         && voltageOf(text).isPresent();
             case PHASES -> phases(text, true).isPresent();
             case WIRES -> wires(text, true).isPresent();
-            case PHASE_WIRE -> text.matches("(?i).*[13]\\s*(ph|ø|φ|phase|p)?\\D{0,8}[2345].*");
+            case PHASE_WIRE -> PHASE_WIRE.matcher(text).find();
             case BUS -> amps(text).isPresent();
-            case MAIN -> mains(text).isPresent() || amps(text).isPresent() || text.matches("(?i)none|n/?a");
+            case MAIN ->
+                mains(text).isPresent()
+                        || amps(text).isPresent()
+                        || NONE.matcher(text).matches();
             case MAIN_LUGS -> true;
             case INTERRUPTING -> kiloamperes(text).isPresent();
             case AMPERES, LOAD_A, LOAD_B, LOAD_C, LOAD_TOTAL -> figure(text).isPresent();
@@ -85,13 +122,10 @@ final class Values {
     /** A panel's name: no word of the sheet's own language, and not too long. */
     static boolean isName(String text) {
         String t = name(text);
-        if (Headings.weight(t, Role.POSITION) >= 0.8 || Headings.weight(t, Role.DESCRIPTION) >= 0.9) return false;
-        if (t.matches("(?i)\\d{1,3}(?:,\\d{3})+.*|\\d[\\d.]*\\s*(?:A|AMPS?|V|VOLTS?|K|KA|KAIC|KVA|PH|W)")) return false;
-        if (t.matches("(?i)(?:of|for|the|in|at)\\b.*")) return false;
-        if (t.matches("(?i)k?(?:va|w|a)|amps?|volts?|hp")) return false;
-        if (t.length() > 32 || t.isEmpty() || NOTHING.matcher(t).matches()) return false;
-        return !t.matches(
-                "(?i).*\\b(schedules?|directory|directories|details?|diagram|legend|notes?|data|location|voltage|volts|designation|information|type|name|total|totals|connected|load|loads|phase|rating|mounting|fed|from|continued|cover|door|size|sheet|per|shall|only|is|are|was|located|supplied|serves)\\b.*");
+        if (t.length() > LONGEST_NAME || t.isEmpty() || NO_NAME.matcher(t).matches()) return false;
+        if (NOTHING.matcher(t).matches() || OF_THE_SHEET.matcher(t).find()) return false;
+        Map<Role, Double> heading = Headings.weigh(t);
+        return heading.getOrDefault(Role.POSITION, 0.0) < 0.8 && heading.getOrDefault(Role.DESCRIPTION, 0.0) < 0.9;
     }
 
     /**
@@ -102,18 +136,20 @@ final class Values {
         Matcher end = SENTENCE_END.matcher(text);
         // '2. OG corridor': a figure alone is no sentence
         while (end.find())
-            if (!text.substring(0, end.start()).strip().matches("\\d*"))
+            if (!isFigures(text.substring(0, end.start()).strip()))
                 return text.substring(0, end.start()).strip();
         return text.strip();
     }
 
+    private static boolean isFigures(String text) {
+        return text.chars().allMatch(c -> c >= '0' && c <= '9');
+    }
+
     static String name(String text) {
-        return text.strip()
-                .replaceFirst("(?i)^(?:panel(?:board)?|pnl\\.?|distribution board)\\s+(?=\\S)", "")
-                .replaceAll("(?i)\\s*\\(?\\s*\\b(?:continued|cont'?d|cont\\.?)\\b\\s*\\.?\\)?$", "")
-                .replaceAll("(?<=\\d\\S{0,6})\\s+[-–—]\\s+.*$", "")
-                .replaceAll("^[\"'“”‘’(\\[]+|[\"'“”‘’)\\],;:]+$", "")
-                .strip();
+        String t = KIND.matcher(text.strip()).replaceFirst("");
+        t = CONTINUED.matcher(t).replaceAll("");
+        t = BEHIND_DASH.matcher(t).replaceAll("");
+        return QUOTES.matcher(t).replaceAll("").strip();
     }
 
     static Optional<String> voltageOf(String text) {
@@ -136,9 +172,10 @@ final class Values {
     }
 
     static Optional<Integer> phases(String text, boolean labelled) {
-        if (labelled && text.strip().matches("[13]")) return Optional.of(Integer.valueOf(text.strip()));
-        if (labelled && text.strip().matches("(?i)single|one")) return Optional.of(1);
-        if (labelled && text.strip().matches("(?i)three")) return Optional.of(3);
+        String t = text.strip();
+        if (labelled && (t.equals("1") || t.equals("3"))) return Optional.of(Integer.valueOf(t));
+        if (labelled && (t.equalsIgnoreCase("single") || t.equalsIgnoreCase("one"))) return Optional.of(1);
+        if (labelled && t.equalsIgnoreCase("three")) return Optional.of(3);
         Matcher m = PHASES.matcher(text);
         if (!m.find()) return Optional.empty();
         if (m.group(1) != null) return Optional.of(Integer.valueOf(m.group(1)));
@@ -147,8 +184,7 @@ final class Values {
     }
 
     static Optional<Integer> wires(String text, boolean labelled) {
-        Matcher bare =
-                Pattern.compile("([2345])(?:\\s*\\+\\s*(?:G|GND|GROUND|E|PE))?").matcher(text.strip());
+        Matcher bare = BARE_WIRES.matcher(text.strip());
         if (labelled && bare.matches()) return Optional.of(Integer.valueOf(bare.group(1)));
         Matcher m = WIRES.matcher(text);
         if (!m.find()) return Optional.empty();
@@ -163,10 +199,7 @@ final class Values {
             double figure = Double.parseDouble((m.group(1) != null ? m.group(1) : m.group(2)).replace(",", ""));
             return plausibleKa(figure);
         }
-        Matcher bare = Pattern.compile(
-                        "(\\d{1,3}(?:,\\d{3})|\\d+(?:\\.\\d+)?)(?:\\s*(?:A|AMPS?|SYM\\.?|RMS|A\\.?I\\.?C\\.?|MIN\\.?))*",
-                        Pattern.CASE_INSENSITIVE)
-                .matcher(text.strip());
+        Matcher bare = BARE_KA.matcher(text.strip());
         return bare.matches() ? plausibleKa(Double.parseDouble(bare.group(1).replace(",", ""))) : Optional.empty();
     }
 
@@ -212,12 +245,10 @@ final class Values {
 
     /** A figure with its unit, as sums are written: in VA or amperes. */
     static Optional<Double> figure(String text) {
-        Matcher m = Pattern.compile(
-                        "(\\d{1,3}(?:[,']\\d{3})+|\\d+)(\\.\\d+)?\\s*(k?)\\s*(?:VA|W|A|AMPS?)?",
-                        Pattern.CASE_INSENSITIVE)
-                .matcher(text.strip());
+        Matcher m = SUM.matcher(text.strip());
         if (!m.matches()) return Optional.empty();
-        double figure = Double.parseDouble(m.group(1).replaceAll("[,']", "") + (m.group(2) == null ? "" : m.group(2)));
+        double figure = Double.parseDouble(
+                THOUSANDS.matcher(m.group(1)).replaceAll("") + (m.group(2) == null ? "" : m.group(2)));
         return Optional.of(m.group(3).isEmpty() ? figure : Math.round(figure * 1_000_000) / 1000.0);
     }
 }
