@@ -170,11 +170,22 @@ public final class Columns {
         for (Source.Kind kind :
                 List.of(Source.Kind.SURVEY, Source.Kind.FEEDERS, Source.Kind.SCHEDULE_TABLE, Source.Kind.EQUIPMENT)) {
             List<String> names = ours(kind, row.cells(), settings);
-            long known = names.stream().filter(n -> !n.isEmpty()).count();
+            // the two sides of a panel schedule repeat the names of its columns
+            long known = kind == Source.Kind.SCHEDULE_TABLE
+                    ? row.cells().stream()
+                            .filter(c -> isKnown(kind, c, settings))
+                            .count()
+                    : names.stream().filter(n -> !n.isEmpty()).count();
             boolean survey = kind != Source.Kind.SURVEY || isSurvey(names, row, settings);
             if (survey && missing(kind, names).isEmpty() && known * 2 > cells) return Optional.of(kind);
         }
         return Optional.empty();
+    }
+
+    private static boolean isKnown(Source.Kind kind, String cell, Settings settings) {
+        return !meant(kind, cell).isEmpty()
+                || settings.columns().keySet().stream()
+                        .anyMatch(their -> plain(their).equals(plain(cell)));
     }
 
     /** Panel, circuit and description make a schedule; a survey has a column that only surveys have. */
@@ -194,7 +205,10 @@ public final class Columns {
         if (circuits.contains("panel") && circuits.contains("description")) return Optional.empty();
         List<String> feeders = ours(Source.Kind.FEEDERS, row.cells(), settings);
         long drawn = feeders.stream().filter(n -> !n.isEmpty()).count();
-        if (drawn >= 3 && (feeders.contains("from") || feeders.contains("to"))) return Optional.of(Source.Kind.FEEDERS);
+        // labels with their values beside them are the header of a panel schedule
+        long cells = row.cells().stream().filter(c -> !c.isBlank()).count();
+        if (drawn >= 3 && drawn * 2 > cells && (feeders.contains("from") || feeders.contains("to")))
+            return Optional.of(Source.Kind.FEEDERS);
         return Optional.empty();
     }
 }
