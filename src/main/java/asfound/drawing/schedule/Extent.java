@@ -43,6 +43,7 @@ final class Extent {
             extent.holes();
             extent.sides();
             extent.twice();
+            extent.size();
         }
         Directory d = part.directory();
         return new Directory(
@@ -89,6 +90,16 @@ final class Extent {
             say(
                     0.3,
                     missing.size() + " positions between " + lowest + " and " + highest + " were not found: " + missing
+                            + ".");
+    }
+
+    /** The header says how many positions there are: ways of three phases count three times. */
+    private void size() {
+        int stated = part.stated(), last = seen.last();
+        if (stated > 0 && stated != last && stated * 3 != last)
+            say(
+                    0.05,
+                    "The header says " + stated + " positions, and the directory was read as ending at position " + last
                             + ".");
     }
 

@@ -1,5 +1,7 @@
 package asfound.drawing.schedule;
 
+import java.util.Locale;
+
 /** What a label in a header or below a directory announces. */
 enum Field {
     DESIGNATION,
@@ -12,6 +14,10 @@ enum Field {
     BUS,
     MAIN,
     MAIN_LUGS,
+    /** The rating of the mains: the main breaker's, or the bus's where the breaker has a label of its own. */
+    MAINS_RATING,
+    /** How many positions the panel has. */
+    POSITIONS,
     INTERRUPTING,
     MOUNTING,
     AMPERES,
@@ -21,6 +27,11 @@ enum Field {
     LOAD_TOTAL,
     /** A known label of something that a directory does not keep: it ends the value before it. */
     OTHER;
+
+    /** In the words of a message. */
+    String words() {
+        return this == MAINS_RATING ? "main" : name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
 
     boolean isTotal() {
         return this == AMPERES || this == LOAD_A || this == LOAD_B || this == LOAD_C || this == LOAD_TOTAL;

@@ -5,15 +5,19 @@ import asfound.model.Box;
 import asfound.model.Directory.Header;
 import asfound.model.Directory.Mains;
 import asfound.model.Directory.Totals;
+import asfound.model.Place;
 import asfound.model.Stated;
 import asfound.model.Voltage;
 import asfound.recordset.Patience;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,6 +36,7 @@ final class HeaderBuilder {
             Pattern.compile("\\b(?:fed (?:from|by|via)|supplied (?:from|by))\\s+([^,;]+)", Pattern.CASE_INSENSITIVE);
 
     private final Sheet sheet;
+    private final List<Value> unfit = new ArrayList<>();
     private final Map<Field, Value> best = new EnumMap<>(Field.class);
     private Stated<String> designation = Stated.blank();
     private Stated<Voltage> voltage = Stated.blank();
@@ -55,6 +60,7 @@ final class HeaderBuilder {
             if (known == null || v.weight() > known.weight()) here.put(v.field(), v);
         }
         here.forEach(best::putIfAbsent);
+        unfit.addAll(region.unfit());
         labelled(region.values());
         if (!running) {
             title(region);
@@ -108,6 +114,7 @@ final class HeaderBuilder {
         // Within a region 'main lugs' overrides a rating; what another region says of mains (a legend below) does not.
         if (mains.isBlank())
             for (Value v : values) if (v.field() == Field.MAIN || v.field() == Field.MAIN_LUGS) main(v);
+        for (Value v : values) if (v.field() == Field.MAINS_RATING) mainsRating(v);
     }
 
     private static Optional<Integer> digits(String text, int which) {
@@ -132,6 +139,64 @@ final class HeaderBuilder {
         if (amps.isPresent() && main.isBlank()) main = Stated.of(amps.get(), v.text(), sheet.place(v.box()));
         if (mains.isBlank() && (Values.mains(v.text()).isPresent() || amps.isPresent()))
             mains = Stated.of(Mains.BREAKER, v.text(), sheet.place(v.box()));
+    }
+
+    /** Where the main breaker has a rating of its own, or the mains are lugs, the mains are rated as the bus is. */
+    private void mainsRating(Value v) {
+        boolean lugs = mains.value().filter(m -> m == Mains.LUGS).isPresent();
+        if (!lugs && main.isBlank()) main(v);
+        else if (bus.isBlank()) bus = stated(Values.amps(v.text()), v.text(), v.box());
+    }
+
+    /** What stands behind a label and was not understood, where the value is found nowhere else: it is kept as written. */
+    List<Value> unread() {
+        List<Value> out = new ArrayList<>();
+        Set<Field> done = EnumSet.noneOf(Field.class);
+        for (Value v : unfit)
+            if (!Values.isNothing(v.text()) && isBlank(v.field()) && done.add(v.field())) {
+                out.add(v);
+                keep(v);
+            }
+        return out;
+    }
+
+    private boolean isBlank(Field field) {
+        return switch (field) {
+            case VOLTAGE -> voltage.isBlank();
+            case PHASES -> phases.isBlank();
+            case WIRES -> wires.isBlank();
+            case BUS -> bus.isBlank();
+            case MAIN, MAINS_RATING -> main.isBlank() && mains.isBlank();
+            case INTERRUPTING -> interrupting.isBlank();
+            case LOCATION, FED_FROM, POSITIONS -> !best.containsKey(field);
+            default -> false;
+        };
+    }
+
+    private void keep(Value v) {
+        Place where = sheet.place(v.box());
+        switch (v.field()) {
+            case VOLTAGE -> voltage = Stated.unreadable(v.text(), where);
+            case PHASES -> phases = Stated.unreadable(v.text(), where);
+            case WIRES -> wires = Stated.unreadable(v.text(), where);
+            case BUS -> bus = Stated.unreadable(v.text(), where);
+            case MAIN, MAINS_RATING -> main = Stated.unreadable(v.text(), where);
+            case INTERRUPTING -> interrupting = Stated.unreadable(v.text(), where);
+            case LOCATION, FED_FROM -> best.put(v.field(), v);
+            default -> {}
+        }
+    }
+
+    /** How many positions the panel is said to have. */
+    OptionalInt positions() {
+        Value v = best.get(Field.POSITIONS);
+        return v == null
+                ? OptionalInt.empty()
+                : Values.positions(v.text()).map(OptionalInt::of).orElse(OptionalInt.empty());
+    }
+
+    boolean isNamed() {
+        return designation.isStated();
     }
 
     /** What a text says of the panel without a label. */

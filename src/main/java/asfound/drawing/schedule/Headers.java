@@ -83,8 +83,8 @@ final class Headers {
         others.remove(main);
         HeaderBuilder sums = new HeaderBuilder(sheet);
         sums.add(region(t, Where.BELOW), false);
-        if (main != Where.ABOVE) builder.add(region(title(t)), false);
-        for (Where where : others) if (!isAnothers(t, where, main)) builder.add(region(t, where), false);
+        if (main != Where.ABOVE) further(builder, region(title(t)));
+        for (Where where : others) if (!isAnothers(t, where, main)) further(builder, region(t, where));
         builder.loneName(region(t, main));
         Set<Box> labelled = new HashSet<>();
         for (Where where : Where.values()) {
@@ -92,7 +92,15 @@ final class Headers {
             region.values().forEach(v -> labelled.add(v.box()));
             region.labels().forEach(p -> labelled.add(p.box()));
         }
-        return new HeaderText(builder.header(), sums.totals(), labelled);
+        List<Value> unread = builder.unread();
+        return new HeaderText(builder.header(), sums.totals(), builder.positions(), unread, labelled);
+    }
+
+    /** On a side where the panel's name stands, running text tells of it too. */
+    private static void further(HeaderBuilder builder, LabelReader.Labelled region) {
+        boolean named = builder.isNamed();
+        builder.add(region, false);
+        if (!named && builder.isNamed()) builder.add(region, true);
     }
 
     /** The space on that side is where another directory has its header. */

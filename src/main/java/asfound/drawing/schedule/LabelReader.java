@@ -15,6 +15,7 @@ final class LabelReader {
     private final List<Value> values = new ArrayList<>();
     private final List<Phrase> labels = new ArrayList<>();
     private final List<Phrase> loose = new ArrayList<>();
+    private final List<Value> unfit = new ArrayList<>();
     private final List<LoneLabels.Lone> lone = new ArrayList<>();
 
     private LabelReader() {}
@@ -24,16 +25,23 @@ final class LabelReader {
      *
      * @param values with their labels, in the order of the page
      * @param labels the phrases that are labels, or hold them
+     * @param unfit what stands behind a label and cannot be its value
      * @param loose the other phrases, and what stands before or between labels in running text
      */
-    record Labelled(List<Value> values, List<Phrase> labels, List<Phrase> loose) {}
+    record Labelled(List<Value> values, List<Value> unfit, List<Phrase> labels, List<Phrase> loose) {}
 
     static Labelled read(Sheet sheet, List<Phrase> phrases) {
-        List<Phrase> parted = HeaderWords.parted(phrases);
+        List<Phrase> parted = Wrapped.whole(sheet, HeaderWords.parted(phrases));
         LabelReader reader = new LabelReader();
         for (Phrase p : parted) reader.phrase(p);
         reader.values.addAll(LoneLabels.values(sheet, parted, reader.lone));
-        return new Labelled(List.copyOf(reader.values), List.copyOf(reader.labels), List.copyOf(reader.loose));
+        reader.lugsAlone();
+        reader.unfit.addAll(LoneLabels.unfit(sheet, parted, reader.lone));
+        return new Labelled(
+                List.copyOf(reader.values),
+                List.copyOf(reader.unfit),
+                List.copyOf(reader.labels),
+                List.copyOf(reader.loose));
     }
 
     private void phrase(Phrase p) {
@@ -64,7 +72,10 @@ final class LabelReader {
                 any = true;
                 // what stands behind the sentence of a place says more of the panel
                 told = isPlace(label.get().field()) ? Math.min(next, end + rest.split(" ").length) : next;
-            } else if (label.get().marked() && rest.isEmpty()) any = true;
+            } else if (label.get().marked()) {
+                any |= rest.isEmpty();
+                if (!rest.isEmpty()) unfit.add(new Value(label.get().field(), rest, p.box(), 3));
+            }
             i = Math.max(next, end);
         }
         if (!any) loose.add(p);
@@ -72,6 +83,13 @@ final class LabelReader {
             labels.add(p);
             loose(pieces.subList(told, pieces.size()));
         }
+    }
+
+    /** {@code M.L.O.} with nothing behind it says by itself what the mains are. */
+    private void lugsAlone() {
+        if (values.stream().anyMatch(v -> v.field() == Field.MAIN_LUGS || v.field() == Field.MAIN)) return;
+        for (LoneLabels.Lone l : lone)
+            if (l.field() == Field.MAIN_LUGS && !l.label().marked()) loose.add(l.phrase());
     }
 
     private void loose(List<Piece> pieces) {

@@ -87,7 +87,7 @@ final class Labels {
         put(Field.BUS, "rated current in|ina|in|bus bar amps|panel size|size");
         put(
                 Field.MAIN,
-                "main|mains|main device|main breaker|mcb|main type|main cb|mains type|mains rating|main circuit breaker|main ocpd|main c b");
+                "main|mains|main device|main breaker|mcb|main type|main cb|mains type|main circuit breaker|main ocpd|main c b");
         put(
                 Field.MAIN,
                 "main rating|main switch|incomer|main ocp|main amps|main overcurrent|main protection|main size|main breaker size|main isolator");
@@ -100,6 +100,10 @@ final class Labels {
         put(
                 Field.MAIN,
                 "main overcurrent protection|main cb rating|mains breaker|main device rating|main brk|main incomer|main switchgear|main device type");
+        put(Field.MAINS_RATING, "mains rating|mains rating a|rating of mains");
+        put(
+                Field.POSITIONS,
+                "ways|number of ways|no of ways|no of poles|number of poles|no of circuits|number of circuits|no of ckts|number of ckts|# of circuits|# of poles|# of ways|pole spaces|no of spaces|number of spaces|no of pole spaces|no of ckt|branch poles|branch circuits");
         put(
                 Field.MAIN_LUGS,
                 "mlo|main lugs|main lugs only|m l o|lugs|main lug only|lugs only|main lug|mlo amps|mlo rating|main lugs rating");
@@ -157,7 +161,7 @@ final class Labels {
                 "ze|zs|pscc|pfc|ipf|psc|prospective fault current|earth|cpc|issue|issued|title|page|of|installed by|year|serial|serial no|sub feed|sub feed lugs|feed through|feed thru|feed thru lugs|fed to|feeds|isolated ground|ig bus|equipment ground|color code|phase rotation|rotation|doors|lock|key");
         put(
                 Field.OTHER,
-                "surveyed|surveyed by|prepared by|prepared|version|dwg|dwg no|status|cont|continued|continued from|legend|phase balance|balance|unbalance|max unbalance|imbalance|est demand|estimated demand|total demand|demand kva|demand va|demand current|total est demand|total est demand amps|diversity|diversified load|lighting|receptacle|receptacles|motors|motor|hvac|load classification|largest motor|spares|ways|number of ways|no of ways|poles|no of poles|number of poles|spaces|circuits|no of circuits|number of circuits");
+                "surveyed|surveyed by|prepared by|prepared|version|dwg|dwg no|status|cont|continued|continued from|legend|phase balance|balance|unbalance|max unbalance|imbalance|est demand|estimated demand|total demand|demand kva|demand va|demand current|total est demand|total est demand amps|diversity|diversified load|lighting|receptacle|receptacles|motors|motor|hvac|load classification|largest motor|spares|poles|spaces|circuits");
     }
 
     private Labels() {}

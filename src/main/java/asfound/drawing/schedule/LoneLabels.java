@@ -18,6 +18,8 @@ final class LoneLabels {
     private static final Pattern TITLE = Pattern.compile("schedule|directory", Pattern.CASE_INSENSITIVE);
     /** A value beside the middle of its label stands no further off, in sizes of its type. */
     private static final double ZONE = 6;
+    /** What cannot be a value counts as written for its label only so near to it. */
+    private static final double NEAR = 14;
 
     private final Sheet sheet;
     private final List<Phrase> phrases;
@@ -40,6 +42,23 @@ final class LoneLabels {
         boolean above = reader.areBelowTheirValues(labels);
         List<Value> out = new ArrayList<>();
         for (Lone l : labels) (above ? reader.above(l) : reader.beside(l)).ifPresent(out::add);
+        return out;
+    }
+
+    /** What stands in the cell to the right of a label that has its value nowhere, and cannot be that value. */
+    static List<Value> unfit(Sheet sheet, List<Phrase> phrases, List<Lone> labels) {
+        LoneLabels reader = new LoneLabels(sheet, phrases);
+        boolean above = reader.areBelowTheirValues(labels);
+        List<Value> out = new ArrayList<>();
+        if (!above)
+            for (Lone l : labels)
+                if (reader.beside(l).isEmpty())
+                    reader.toTheRight(l.phrase())
+                            .filter(p -> p.left() - l.phrase().right()
+                                    < NEAR * l.phrase().size())
+                            .filter(p -> l.label().marked() || p.text().chars().anyMatch(Character::isDigit))
+                            .filter(p -> Labels.at(HeaderWords.of(p), 0).isEmpty())
+                            .ifPresent(p -> out.add(new Value(l.field(), LabelReader.strip(p.text()), p.box(), 2)));
         return out;
     }
 

@@ -138,11 +138,21 @@ final class SheetReader {
         Reliability relied =
                 Reliability.of(circuits, leftovers, table, head.designation().isStated(), sheet::place);
         List<Problem> problems = new ArrayList<>(relied.problems());
+        for (Value v : header.unread())
+            problems.add(new Problem(
+                    sheet.place(v.box()),
+                    "The header was not understood here: '" + v.text() + "' as "
+                            + v.field().words() + ".",
+                    "Look at the drawing at this place."));
         problems.addAll(Lugs.problems(phrases, circuits.box(), sheet::place));
         Directory read =
                 new Directory(panel, head, out, header.totals(), place, relied.confidence(), relied.unread(), problems);
         return new Part(
-                read, isRowEach(table), isPaired(table), !circuits.name().isEmpty());
+                read,
+                isRowEach(table),
+                isPaired(table),
+                header.positions().orElse(0),
+                !circuits.name().isEmpty());
     }
 
     private static boolean isRowEach(Table table) {

@@ -53,6 +53,9 @@ final class Values {
     private static final Pattern AMPS = Pattern.compile(
             "(?<![\\d.A-Z/-])(\\d{2,4})(?![\\d.]|\\s*(?:V|Y|/\\d{2}|KA|K\\b|P\\b|W\\b|MM|AF))\\s*(?:A(?:T|MPS?|MPERES?)?\\b)?",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern POSITIONS = Pattern.compile(
+            "([1-9]\\d{0,2})\\s*-?\\s*(?:CIRCUITS?|CKTS?\\.?|CCTS?|WAYS?|POLES?|SPACES?|POLE SPACES)?",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern NOTHING = Pattern.compile("(?i)[-–—_./\\s]*|n/?a|none|tbd|\\?+");
 
     /** A panel's name is no longer. */
@@ -94,6 +97,11 @@ final class Values {
 
     private Values() {}
 
+    /** Nothing is filled in, or a dash. */
+    static boolean isNothing(String text) {
+        return NOTHING.matcher(text).matches();
+    }
+
     /** Whether a text can be the value of a field at all. */
     static boolean fits(Field field, String text) {
         if (text.isBlank() || text.length() > 90) return false;
@@ -113,6 +121,8 @@ final class Values {
                         || amps(text).isPresent()
                         || NONE.matcher(text).matches();
             case MAIN_LUGS -> true;
+            case MAINS_RATING -> mains(text).isPresent() || amps(text).isPresent();
+            case POSITIONS -> positions(text).isPresent();
             case INTERRUPTING -> kiloamperes(text).isPresent();
             case AMPERES, LOAD_A, LOAD_B, LOAD_C, LOAD_TOTAL -> figure(text).isPresent();
             case OTHER -> true;
@@ -215,6 +225,12 @@ final class Values {
             if (value >= 15 && value <= 6000) return Optional.of(value);
         }
         return Optional.empty();
+    }
+
+    /** How many positions a panel has: {@code 42}, {@code 42 CKTS}. */
+    static Optional<Integer> positions(String text) {
+        Matcher m = POSITIONS.matcher(text.strip());
+        return m.matches() ? Optional.of(Integer.valueOf(m.group(1))) : Optional.empty();
     }
 
     static Optional<Integer> busOf(String text) {

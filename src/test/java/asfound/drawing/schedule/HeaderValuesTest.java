@@ -1,0 +1,184 @@
+package asfound.drawing.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import asfound.model.Directory;
+import asfound.model.Directory.Header;
+import asfound.model.Directory.Mains;
+import asfound.model.Problem;
+import asfound.recordset.Limits;
+import asfound.recordset.Settings;
+import asfound.recordset.Source;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a header says of its panel: nothing that stands behind a label is lost without a word. */
+class HeaderValuesTest {
+
+    private static final double[] AT = {40, 70, 200, 240, 280, 420};
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void a_value_that_does_not_fit_its_label_is_kept_as_written_and_told() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 30, "PANEL: LP-4");
+            s.text(40, 42, "VOLTAGE: 2O8Y/l2O");
+            s.text(200, 42, "BUS: two twenty-five");
+            s.text(40, 54, "LOCATION: Attic");
+            body(s, 70);
+            ScheduleReading read = read(s);
+            Header header = only(read).header();
+            assertThat(header.voltage().isUnreadable()).isTrue();
+            assertThat(header.voltage().raw()).isEqualTo("2O8Y/l2O");
+            assertThat(header.busA().isUnreadable()).isTrue();
+            assertThat(header.location().or("")).isEqualTo("Attic");
+            assertThat(told(read))
+                    .containsExactly(
+                            "The header was not understood here: '2O8Y/l2O' as voltage.",
+                            "The header was not understood here: 'two twenty-five' as bus.");
+        }
+    }
+
+    @Test
+    void a_dash_behind_a_label_says_that_nothing_is_stated() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 42, "PANEL: LP-4");
+            s.text(200, 42, "VOLTAGE: --");
+            body(s, 70);
+            ScheduleReading read = read(s);
+            assertThat(only(read).header().voltage().isBlank()).isTrue();
+            assertThat(told(read)).isEmpty();
+        }
+    }
+
+    @Test
+    void a_source_whose_name_is_parted_at_its_hyphen_is_read_whole() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.rule(38, 22, 38, 52).rule(120, 22, 120, 52).rule(200, 22, 200, 52);
+            s.rule(38, 22, 200, 22).rule(38, 52, 200, 52);
+            s.text(40, 34, "PANEL: LP-4");
+            s.text(122, 34, "FED FROM: DIST-");
+            s.text(122, 44, "21");
+            body(s, 80);
+            assertThat(only(read(s)).header().fedFrom().or("")).isEqualTo("DIST-21");
+        }
+    }
+
+    @Test
+    void mains_are_rated_as_the_bus_is_where_they_are_lugs() throws IOException {
+        Header header = mains("MAINS TYPE: MLO", "MCB RATING: -", "MAINS RATING: 400 A");
+        assertThat(header.mains().value()).contains(Mains.LUGS);
+        assertThat(header.busA().value()).contains(400);
+        assertThat(header.mainA().isBlank()).isTrue();
+    }
+
+    @Test
+    void mains_are_rated_as_the_bus_is_where_the_main_breaker_has_a_rating_of_its_own() throws IOException {
+        Header header = mains("MAINS TYPE: MCB", "MCB RATING: 150 A", "MAINS RATING: 225 A");
+        assertThat(header.mainA().value()).contains(150);
+        assertThat(header.busA().value()).contains(225);
+    }
+
+    @Test
+    void the_rating_of_mains_without_another_is_the_main_breakers() throws IOException {
+        Header header = mains("MAINS TYPE: MCB", "LOCATION: Attic", "MAINS RATING: 225 A");
+        assertThat(header.mainA().value()).contains(225);
+        assertThat(header.busA().isBlank()).isTrue();
+    }
+
+    private Header mains(String... lines) throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 20, "PANEL: LP-4");
+            for (int i = 0; i < lines.length; i++) s.text(40, 31 + 11 * i, lines[i]);
+            body(s, 76);
+            return only(read(s)).header();
+        }
+    }
+
+    @Test
+    void a_panel_with_its_header_below_is_read_beside_panels_with_theirs_above() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            for (int i = 0; i < 2; i++) {
+                double x = 300 * i;
+                s.text(x + 40, 40, "PANEL LP-" + i);
+                s.text(x + 40, 51, "VOLTAGE: 208Y/120 V   PHASE: 3   WIRE: 4   BUS: 100A   MAIN: 60A");
+                list(s, x, 70);
+            }
+            list(s, 0, 300);
+            s.text(40, 372, "PANEL: LP-7");
+            s.text(110, 372, "480Y/277V, 3PH, 4W");
+            s.text(210, 372, "225A BUS");
+            s.text(40, 384, "M.L.O.");
+            Directory below = read(s).directories().stream()
+                    .filter(d -> d.panel().equals("LP-7"))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(below.header().busA().value()).contains(225);
+            assertThat(below.header().phases().value()).contains(3);
+            assertThat(below.header().mains().value()).contains(Mains.LUGS);
+        }
+    }
+
+    @Test
+    void fewer_circuits_than_the_header_says_are_told() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL: LP-4");
+            s.text(150, 40, "NO. OF CIRCUITS: 12");
+            body(s, 70);
+            assertThat(told(read(s)))
+                    .containsExactly(
+                            "The header says 12 positions, and the directory was read as ending at position 8.");
+        }
+    }
+
+    @Test
+    void as_many_circuits_as_the_header_says_are_no_matter() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL: LP-4");
+            s.text(150, 40, "NO. OF CIRCUITS: 8");
+            body(s, 70);
+            assertThat(told(read(s))).isEmpty();
+        }
+    }
+
+    private static void list(DrawnSheet s, double x, double y) throws IOException {
+        double[] at = {x + 40, x + 70, x + 200};
+        s.line(y, at, "CKT", "LOAD", "BKR");
+        for (int r = 1; r < 5; r++) s.line(y + 12 * r, at, "" + r, "Lights room " + r, "20/1");
+    }
+
+    private static void body(DrawnSheet s, double y) throws IOException {
+        s.line(y, AT, "CKT", "LOAD", "BKR", "CKT", "LOAD", "BKR");
+        for (int r = 0; r < 4; r++)
+            s.line(
+                    y + 14 + 14 * r,
+                    AT,
+                    "" + (2 * r + 1),
+                    "Lights room " + r,
+                    "20/1",
+                    "" + (2 * r + 2),
+                    "Sockets room " + r,
+                    "20/1");
+    }
+
+    private ScheduleReading read(DrawnSheet sheet) throws IOException {
+        Path file = sheet.save(folder.resolve("sheet.pdf"));
+        Source source = new Source("sheet.pdf", file, Source.Kind.PDF, Files.size(file), "");
+        return new ScheduleReader(Settings.none(), Limits.usual()).read(source);
+    }
+
+    private static Directory only(ScheduleReading read) {
+        assertThat(read.directories()).as(() -> read.problems().toString()).hasSize(1);
+        return read.directories().get(0);
+    }
+
+    private static List<String> told(ScheduleReading read) {
+        return only(read).problems().stream().map(Problem::message).sorted().toList();
+    }
+}
