@@ -14,10 +14,11 @@ import java.util.Optional;
  * @param number on this drawing, from 1, in reading order
  * @param page of the drawing, from 1
  * @param box the entry as displayed; empty where nothing stands on the page yet
+ * @param rowPitch of the page's tables, in points; empty where none was read
  * @param near where the panel's directory stands on the page, for a mark without a box of its own
  * @param notes at least one
  */
-record Mark(int number, int page, Optional<Box> box, Optional<Box> near, List<Note> notes) {
+record Mark(int number, int page, Optional<Box> box, Optional<Double> rowPitch, Optional<Box> near, List<Note> notes) {
 
     /**
      * One thing to be said about an entry.

@@ -7,6 +7,7 @@ import asfound.model.Directory;
 import asfound.model.Natural;
 import asfound.model.Place;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,10 +55,12 @@ final class Marks {
         Marks marks = new Marks();
         for (Finding finding : findings) marks.add(drawing, finding);
         List<Mark> all = new ArrayList<>();
+        Map<Integer, Optional<Double>> pitches = new HashMap<>();
+        marks.places.values().forEach(p -> pitches.computeIfAbsent(p.page(), n -> RowPitch.on(p, directories)));
         marks.notes.forEach((spot, said) -> {
             Place.OnPage place = marks.places.get(spot);
             Optional<Box> near = place.area().isPresent() ? Optional.empty() : near(place, spot.about(), directories);
-            all.add(new Mark(all.size() + 1, place.page(), place.area(), near, said));
+            all.add(new Mark(all.size() + 1, place.page(), place.area(), pitches.get(place.page()), near, said));
         });
         return all;
     }

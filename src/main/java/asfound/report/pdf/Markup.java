@@ -94,16 +94,12 @@ final class Markup {
         pen.stamp(chosen, best.box());
     }
 
-    /** Fits into a row of the table where the entries' boxes tell its height. */
+    /** Fits into a row of the page's tables, so that a note can stand in its own entry. */
     private double textSize(List<Mark> marks) {
-        double[] heights = marks.stream()
-                .flatMap(m -> m.box().stream())
-                .mapToDouble(Box::h)
-                .sorted()
-                .toArray();
         double scale = Math.max(1, Math.min(frame.width(), frame.height()) / 900);
-        double row = heights.length == 0 ? 12 * scale : heights[heights.length / 4];
-        return Math.max(6.5 * scale, Math.min(11 * scale, row * 0.54));
+        double row =
+                marks.stream().flatMap(m -> m.rowPitch().stream()).findFirst().orElse(12 * scale);
+        return Math.max(6.5, Math.min(11 * scale, row * 0.55));
     }
 
     private static String name(Mark mark, String what) {
