@@ -63,39 +63,47 @@ public record DuplicateFeed(Event event) implements Finding {
                 .toList();
     }
 
-    /** Equipment under its own name, or a load with a tag of its own; a transfer switch or source has several by design. */
+    /**
+     * Equipment under its own name, or a load with a tag or number of its own; a transfer switch or source has several by
+     * design.
+     */
     private static boolean isOneThing(Facts facts, Served thing) {
-        if (thing.equipment().isEmpty()) return Tags.isOne(thing.text());
+        if (thing.equipment().isEmpty())
+            return Tags.isOne(thing.text())
+                    || !Tags.isOfPlace(thing.text()) && facts.sames().isNumberedLoad(thing);
         EquipmentKind kind = facts.kindOf(thing.equipment().get());
         return kind != EquipmentKind.TRANSFER_SWITCH && !kind.isSource();
     }
 
-    /** Devices traced to tagged loads, by tag, where a device that differs was traced to one of that tag. */
+    /** Devices traced to tagged loads, by the numbers in their texts, where a device that differs was traced to such a number. */
     private static Map<String, List<Comparison>> tagged(Facts facts) {
         Set<String> sought = new HashSet<>();
-        for (Comparison c : facts.open()) tags(c).forEach(sought::add);
+        for (Comparison c : facts.open()) numbers(facts, c).forEach(sought::add);
         Map<String, List<Comparison>> tagged = new HashMap<>();
         if (sought.isEmpty()) return tagged;
         for (Comparison c : facts.comparisons())
-            tags(c).filter(sought::contains)
+            numbers(facts, c)
+                    .filter(sought::contains)
                     .distinct()
-                    .forEach(t ->
-                            tagged.computeIfAbsent(t, k -> new ArrayList<>(2)).add(c));
+                    .forEach(n ->
+                            tagged.computeIfAbsent(n, k -> new ArrayList<>(2)).add(c));
         return tagged;
     }
 
-    private static Stream<String> tags(Comparison c) {
+    private static Stream<String> numbers(Facts facts, Comparison c) {
         return c.backfed()
                 ? Stream.empty()
-                : c.seen().stream().filter(s -> s.equipment().isEmpty()).flatMap(s -> Tags.of(s.text()).stream());
+                : c.seen().stream()
+                        .filter(s -> s.equipment().isEmpty() && isOneThing(facts, s))
+                        .flatMap(s -> Tags.number(s.text()).stream());
     }
 
-    /** Equipment by its one name; a load by its tag, in whatever words: {@code UNIT HEATER UH-1} and {@code uh 1}. */
+    /** Equipment by its one name; a load by its tag, in whatever words: {@code UNIT HEATER UH-1}, {@code unit htr 1}. */
     private static Stream<Comparison> tracedTo(Facts facts, Served thing, Map<String, List<Comparison>> tagged) {
         Stream<Comparison> alike = facts.index().tracedTo(thing).stream();
         if (thing.equipment().isPresent()) return alike;
-        return Tags.of(thing.text())
-                .map(tag -> tagged.getOrDefault(tag, List.of()).stream()
+        return Tags.number(thing.text())
+                .map(number -> tagged.getOrDefault(number, List.of()).stream()
                         .filter(c ->
                                 c.seen().stream().anyMatch(s -> facts.sames().same(s, thing))))
                 .orElse(alike);
@@ -116,7 +124,13 @@ public record DuplicateFeed(Event event) implements Finding {
                 .filter(c -> c.answer() == Answer.AGREES || facts.isOpen(c))
                 .filter(c -> !ties.contains(c.device()))
                 .filter(c -> !facts.through().passes(c.panel()))
+                .filter(c -> facts.isOpen(c) || !isOwnSource(facts.kindOf(c.panel())))
                 .toList();
+    }
+
+    /** A source of the building's own stands beside the supply by design; where it is drawn so, it is no second feed. */
+    private static boolean isOwnSource(EquipmentKind kind) {
+        return kind.isPureSource() && kind != EquipmentKind.UTILITY;
     }
 
     /** How many feeds they are: poles on consecutive positions of one side, drawn alike or not at all, are one device. */

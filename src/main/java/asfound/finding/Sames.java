@@ -4,6 +4,7 @@ import asfound.names.Descriptions;
 import asfound.names.Sameness;
 import asfound.network.Served;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Whether two statements of what is at the end of a device mean one thing. */
@@ -44,8 +45,27 @@ final class Sames {
         }
         if (worst == Sameness.SAME || (seen.size() == 1 && drawn.size() == 1)) return worst;
         Sameness together = compare(together(drawn), together(seen));
-        boolean besides = best == Sameness.SAME && worst == Sameness.DIFFERENT;
-        return besides && together != Sameness.SAME ? worst : better(worst, together);
+        boolean besides = best == Sameness.SAME
+                && (worst == Sameness.DIFFERENT || seen.stream().anyMatch(s -> isNowhereIn(drawn, s)));
+        return besides && together != Sameness.SAME ? Sameness.DIFFERENT : better(worst, together);
+    }
+
+    /** Equipment that no entry is, nor holds the name of: beside the load that is drawn, it is another thing. */
+    private boolean isNowhereIn(List<Served> drawn, Served seen) {
+        return seen.equipment()
+                .map(Sames::plain)
+                .filter(name -> drawn.stream()
+                        .noneMatch(d -> same(d, seen) || plain(d.text()).contains(name)))
+                .isPresent();
+    }
+
+    private static String plain(String text) {
+        return text.toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\d]", "");
+    }
+
+    /** A load with a number of its own: {@code Elevator 1}. */
+    boolean isNumberedLoad(Served thing) {
+        return descriptions.isNumberedLoad(thing.text());
     }
 
     /** Several things as one text: {@code Recept rm 204; EF-3}. */

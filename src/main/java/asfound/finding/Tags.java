@@ -14,22 +14,26 @@ final class Tags {
                     + "[A-Z]{1,4}[-\\u2010-\\u2015 ]?\\d{1,3}[A-Z]?(?![\\p{L}\\d])",
             Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern NUMBER = Pattern.compile("\\d+[A-Z]?(?![\\p{L}\\d])", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern PLACE_WORDS =
             Pattern.compile("(?i)\\b(recept\\w*|rcpts?|recs?|plugs?|outlets?|lights?|lighting|ltg|ltng|lts)\\b");
 
     private Tags() {}
 
-    /** The one tag of a text that names one thing, without hyphen or space: {@code UH1}. */
-    static Optional<String> of(String text) {
-        if (!isOne(text)) return Optional.empty();
-        Matcher m = TAG.matcher(text);
-        return m.find()
-                ? Optional.of(m.group().replaceAll("[^\\p{L}\\d]", "").toUpperCase(Locale.ROOT))
-                : Optional.empty();
+    /** The number by which a thing can be found again in other words: 1 of {@code UH-1}. */
+    static Optional<String> number(String text) {
+        Matcher m = NUMBER.matcher(text);
+        return m.find() ? Optional.of(m.group().toUpperCase(Locale.ROOT)) : Optional.empty();
     }
 
     /** The text names one thing, and not the receptacles or lights of a place that may have several circuits. */
     static boolean isOne(String text) {
-        return TAG.matcher(text).find() && !PLACE_WORDS.matcher(text).find();
+        return TAG.matcher(text).find() && !isOfPlace(text);
+    }
+
+    /** The receptacles or lights of a place: it may have several circuits of them. */
+    static boolean isOfPlace(String text) {
+        return PLACE_WORDS.matcher(text).find();
     }
 }

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 
 /**
  * Which device of a piece of equipment is meant: numbered pole positions ({@code 7-9-11}) or a device's own name
- * ({@code M1}).
+ * ({@code M1}, {@code 52-3}).
  *
  * @param positions the numbered positions in rising order; empty for a named device
  * @param name the device's name as written, spaces tidied; empty for numbered positions
@@ -19,6 +19,8 @@ public record CircuitRef(List<Integer> positions, String name) {
     private static final Pattern LEAD = Pattern.compile(
             "^(?:circuits?|ckts?|cct|breakers?|bkr|brkr|poles?|pos(?:itions?)?|no|nr|spaces?|#)[.:#\\s]*(?=\\d)",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern DIGITS = Pattern.compile("\\d+");
+    private static final Pattern JOINED = Pattern.compile("\\d+(?:\\s*[-/]\\s*\\d+)+");
     private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}(?:\\s*(?:[-,/&+;\\s]|and)\\s*\\d{1,3})*");
 
     public CircuitRef {
@@ -46,11 +48,26 @@ public record CircuitRef(List<Integer> positions, String name) {
         String bare = LEAD.matcher(t).replaceFirst("").strip();
         if (NUMBERS.matcher(bare).matches()) {
             List<Integer> positions = new ArrayList<>();
-            Matcher m = Pattern.compile("\\d+").matcher(bare);
+            Matcher m = DIGITS.matcher(bare);
             while (m.find()) positions.add(Integer.parseInt(m.group()));
-            if (!positions.contains(0)) return Optional.of(of(positions));
+            if (!positions.contains(0) && !isName(bare, positions)) return Optional.of(of(positions));
         }
         return Optional.of(named(t));
+    }
+
+    /**
+     * {@code 52-3} is breaker 3 by its device number (52 is an AC circuit breaker in IEEE C37.2), {@code 4-1} the first
+     * of section 4: joined numbers that fall, other than from pole to pole, are no positions of one device.
+     */
+    private static boolean isName(String bare, List<Integer> numbers) {
+        if (!JOINED.matcher(bare).matches()) return false;
+        boolean falls = false, poleToPole = true;
+        for (int i = 1; i < numbers.size(); i++) {
+            int step = numbers.get(i) - numbers.get(i - 1);
+            falls |= step < 0;
+            poleToPole &= step == -1 || step == -2;
+        }
+        return falls && !poleToPole;
     }
 
     public boolean isNumbered() {
@@ -58,13 +75,16 @@ public record CircuitRef(List<Integer> positions, String name) {
     }
 
     /**
-     * The device's key in its equipment: its lowest position, or its name in upper case without spaces and punctuation.
-     * Two references with one key mean one device.
+     * The device's key in its equipment: its lowest position, or its name in upper case without spaces and punctuation,
+     * but for what stands between two numbers ({@code F1-1} is not {@code F11}). Two references with one key mean one
+     * device.
      */
     public String key() {
         return isNumbered()
                 ? Integer.toString(positions.get(0))
-                : name.toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "");
+                : name.toUpperCase(Locale.ROOT)
+                        .replaceAll("(?<=\\p{N})[^\\p{L}\\p{N}]+(?=\\p{N})", "-")
+                        .replaceAll("[^\\p{L}\\p{N}-]+|(?<!\\p{N})-|-(?!\\p{N})", "");
     }
 
     /** As a person writes it: {@code 7-9-11} or {@code M1}. */

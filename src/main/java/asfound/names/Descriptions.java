@@ -41,10 +41,16 @@ public final class Descriptions {
         };
     }
 
+    /** A load of a known kind under its own number, such as {@code ELEVATOR 1} or {@code ELEV. 1}: one thing. */
+    public boolean isNumberedLoad(String text) {
+        Description d = parse(text);
+        return d.tags().size() == 1 && !d.tags().iterator().next().meanings().isEmpty();
+    }
+
     Description parse(String raw) {
         Description known = parsed.get(raw);
         if (known != null) return known;
-        Description description = DescriptionParser.parse(raw, vocabulary);
+        Description description = DescriptionParser.parse(Initials.joined(raw), vocabulary);
         if (parsed.size() < REMEMBERED) parsed.put(raw, description);
         return description;
     }

@@ -14,6 +14,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Which device a reference means. A device of several poles goes by its lowest position as drawn; whoever writes any of
@@ -27,7 +29,11 @@ final class DeviceKeys {
         final Map<String, Integer> byLabel = new HashMap<>();
         /** A named device by its key: as the drawings write it, or as the survey does where they do not. */
         final Map<String, String> written = new HashMap<>();
+        /** Keys of the named devices that a drawing shows. */
+        final Set<String> drawnNames = new HashSet<>();
     }
+
+    private static final Pattern BREAKER = Pattern.compile("(?i)C/?B[\\s.:#-]*(\\d{1,3})");
 
     private record Named(String panel, CircuitRef ref) {}
 
@@ -47,6 +53,8 @@ final class DeviceKeys {
                     board.byLabel.putIfAbsent(CircuitRef.named(c.label()).key(), c.position());
             }
         List<Named> drawn = onOneLines(drawings), seen = inSurvey(survey);
+        for (Named n : drawn)
+            if (!n.ref().isNumbered()) board(n.panel()).drawnNames.add(n.ref().key());
         nameAll(drawn);
         nameAll(seen);
         registerAll(drawn);
@@ -118,11 +126,27 @@ final class DeviceKeys {
         if (board == null) return new Device(panel, ref.isNumbered() ? ref.key() : ref.name());
         if (!ref.isNumbered()) {
             Integer labelled = board.byLabel.get(ref.key());
+            if (labelled == null) labelled = positionOf(board, ref);
             if (labelled != null) return new Device(panel, Integer.toString(labelled));
             return new Device(panel, board.written.getOrDefault(ref.key(), ref.name()));
         }
         int low = ref.positions().get(0);
         int key = board.lowest.contains(low) ? low : board.lowestOf.getOrDefault(low, low);
         return new Device(panel, Integer.toString(key));
+    }
+
+    /**
+     * The device at the positions that a name stands for: the ways and phases of a board that is drawn with them, or the
+     * number of a breaker ({@code CB 7}) that no drawing shows as a name of its own. Null where it stands for none.
+     */
+    private static Integer positionOf(Board board, CircuitRef ref) {
+        if (board.drawnNames.contains(ref.key())) return null;
+        List<Integer> positions = board.byLabel.isEmpty() ? List.of() : WayNames.positions(ref.name());
+        Matcher breaker = BREAKER.matcher(ref.name());
+        if (positions.isEmpty() && breaker.matches()) positions = List.of(Integer.valueOf(breaker.group(1)));
+        if (positions.isEmpty()) return null;
+        Set<Integer> devices = new HashSet<>();
+        for (int p : positions) devices.add(board.lowestOf.get(p));
+        return devices.size() == 1 ? devices.iterator().next() : null;
     }
 }

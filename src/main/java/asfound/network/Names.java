@@ -149,15 +149,21 @@ final class Names {
         if (text.value().isEmpty() || SAYS_NOTHING.matcher(text.value().get()).matches()) return List.of();
         return supplies.computeIfAbsent(
                 text.value().get(),
-                t -> SupplyText.of(t, book).steps().stream()
-                        .map(this::withNamedDevice)
-                        .toList());
+                t -> drawnDevice(t)
+                        .map(List::of)
+                        .orElseGet(() -> SupplyText.of(t, book).steps().stream()
+                                .map(s -> s.name().isPresent() || s.device().isPresent()
+                                        ? s
+                                        : drawnDevice(s.text()).orElse(s))
+                                .toList()));
     }
 
-    /** {@code MSB F1} is device F1 of MSB where the one-line draws one of that name there; else it may be a name of its own. */
-    private SupplyText.Step withNamedDevice(SupplyText.Step step) {
-        if (step.name().isPresent() || step.device().isPresent()) return step;
-        String text = step.text();
+    /**
+     * {@code MSB F1} is device F1 of MSB, and {@code UPS-1 CB2} device CB2, where the one-line draws one of that name there;
+     * else it may be a name of its own, or circuit 2.
+     */
+    private Optional<SupplyText.Step> drawnDevice(String text) {
+        if (of(text).isPresent()) return Optional.empty();
         for (int i = text.length() - 1; i > 0; i--) {
             if (" -/:,.".indexOf(text.charAt(i)) < 0) continue;
             String equipment = text.substring(0, i).strip(),
@@ -166,9 +172,9 @@ final class Names {
             CircuitRef ref = CircuitRef.named(device);
             if (name.isPresent()
                     && namedDevices.getOrDefault(name.get(), Set.of()).contains(ref.key()))
-                return new SupplyText.Step(equipment, name, Optional.of(ref));
+                return Optional.of(new SupplyText.Step(equipment, name, Optional.of(ref)));
         }
-        return step;
+        return Optional.empty();
     }
 
     List<String> alsoWritten(String name) {

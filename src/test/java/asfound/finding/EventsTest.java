@@ -50,6 +50,59 @@ class EventsTest {
     }
 
     @Test
+    void an_elevator_on_a_second_breaker_beside_that_breakers_own_load_is_a_duplicate_feed() {
+        assertThat(findings(
+                        "DP-1/15 ELEVATOR 1",
+                        "DP-1/7 AIR COMPRESSOR RM 332",
+                        "DP-1/15 feeds Elev. 1",
+                        "DP-1/7 feeds Air compressor, Rm 332",
+                        "DP-1/7 feeds Elevator no. 1"))
+                .containsExactly("duplicate-feed DP-1/7, DP-1/15");
+    }
+
+    @Test
+    void a_motor_control_centre_found_on_a_hand_dryers_breaker_besides_is_a_duplicate_feed() {
+        assertThat(findings(
+                        "MSB/F5 -> MCC-1",
+                        "EP-1/8 HAND DRYER RM 328",
+                        "MSB/F5 feeds MCC-1",
+                        "EP-1/8 feeds Hand dryer, room 328",
+                        "EP-1/8 feeds MCC 1 [kind switchboard]"))
+                .containsExactly("duplicate-feed EP-1/8, MSB/F5");
+    }
+
+    @Test
+    void a_panel_moved_to_another_breaker_with_its_solar_inverter_is_fed_from_one_undocumented_place_not_from_two() {
+        assertThat(findings(
+                        "INV-1 is inverter",
+                        "DP-2/2 PANEL HP-7",
+                        "EP-1/24 SPARE",
+                        "INV-1/D1 -> HP-7",
+                        "DP-2/2 nothing",
+                        "EP-1/24 feeds HP-7",
+                        "INV-1/D1 feeds HP-7"))
+                .containsExactly("nothing-connected DP-2/2", "undocumented-feed EP-1/24");
+    }
+
+    @Test
+    void a_device_of_a_ups_written_as_cb2_in_one_place_and_listed_so_in_another_is_one_supply() {
+        assertThat(findings(
+                        "UPS-1 is ups", "UPS-1/CB2 -> UP-1", "UP-1 panel fed from UPS-1 CB2", "UPS-1/CB2 feeds UP-1"))
+                .isEmpty();
+        assertThat(findings("DP-1/7 PANEL LP-1", "DP-1/CB7 feeds LP-1")).isEmpty();
+    }
+
+    @Test
+    void a_breaker_named_by_its_device_number_is_that_breaker_and_not_two_positions() {
+        assertThat(findings(
+                        "MSB/52-1 -> LP-1 100A 3P",
+                        "MSB/52-2 -> LP-2 100A 3P",
+                        "MSB/52-1 feeds LP-2",
+                        "MSB/52-2 feeds LP-1 [100A 3P]"))
+                .containsExactly("crossed-feeds MSB/52-1, MSB/52-2");
+    }
+
+    @Test
     void a_tagged_heater_on_breakers_of_two_panels_is_a_duplicate_feed_in_whatever_words() {
         assertThat(findings(
                         "LP-1/11 UNIT HEATER UH-1",

@@ -25,7 +25,7 @@ class DescriptionVariantsTest {
         {"REFRIGERATOR", "REFRIG", "FRIDGE", "REFRIG."},
         {"PROJECTOR", "PROJ", "PROJ."},
         {"TV", "TELEVISION"},
-        {"TELECOM RACK", "DATA RACK", "TELECOM RK", "NETWORK RACK"},
+        {"TELECOM RACK", "DATA RACK", "SRVR RACK", "TELECOM RK", "NETWORK RACK"},
         {"BASEBOARD HTR", "BASEBOARD HEATER", "ELEC BASEBOARD"},
         {"SYSTEMS FURNITURE", "SYS FURNITURE", "MODULAR FURNITURE"},
         {"EM LTG", "EMERGENCY LIGHTING", "EMERG LTS", "EMER. LIGHTS"},
@@ -33,8 +33,8 @@ class DescriptionVariantsTest {
     };
 
     private static final String[][] TAGGED = {
-        {"EF-#", "EXHAUST FAN EF-#", "EXH FAN EF-#", "EF #", "EF#", "EXHAUST FAN #"},
-        {"AHU-#", "AIR HANDLER AHU-#", "AHU #", "AIR HANDLING UNIT AHU-#"},
+        {"EF-#", "E.F.-#", "EXHAUST FAN EF-#", "EXH FAN EF-#", "EF #", "EF#", "EXHAUST FAN #"},
+        {"AHU-#", "A.H.U. #", "AIR HANDLER AHU-#", "AHU #", "AIR HANDLING UNIT AHU-#"},
         {"WATER HEATER WH-#", "WH-#", "WTR HTR WH-#", "WATER HTR #", "HW HTR WH #"},
         {"SUMP PUMP SP-#", "SP-#", "SUMP PUMP #", "SP#"},
         {"PANEL LP-#A", "LP-#A", "PNL LP#A", "Panelboard LP-#A", "LP #A", "PNL. LP-#A"},
