@@ -19,13 +19,12 @@ final class AcrossWays {
 
     /** The three sides; empty where the columns do not repeat three times under their phases. */
     static Optional<List<Side>> of(Side side) {
-        boolean plain = side.spine().tokens().stream()
-                .allMatch(t -> t.text().numbers().size() == 1 && !t.text().isWay());
         List<Column> columns = side.columns().stream()
                 .filter(c -> c.left() > side.spine().centreX())
                 .toList();
         int each = columns.size() / PHASES;
-        if (!plain || side.spine().step() != 1 || each < 2 || columns.size() != each * PHASES) return Optional.empty();
+        if (!side.spine().isSingle() || side.spine().step() != 1 || each < 2 || columns.size() != each * PHASES)
+            return Optional.empty();
         List<Side> out = new ArrayList<>();
         for (int k = 0; k < PHASES; k++) {
             List<Column> own = columns.subList(k * each, (k + 1) * each);

@@ -2,7 +2,7 @@ package asfound.drawing.schedule;
 
 import asfound.model.Box;
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -73,12 +73,21 @@ final class Spine {
 
     /** The usual distance from one row to the next. */
     double pitch() {
-        if (tokens.size() < 2) return 2 * size();
-        List<Double> steps = new ArrayList<>();
-        for (int i = 1; i < tokens.size(); i++)
-            steps.add(tokens.get(i).y() - tokens.get(i - 1).y());
-        Collections.sort(steps);
-        return Math.max(0.5 * size(), steps.get((steps.size() - 1) / 2));
+        return pitch(tokens.stream().mapToDouble(Token::y).toArray(), size());
+    }
+
+    /**
+     * The usual distance from one level to the next.
+     *
+     * @param levels from top to bottom
+     * @param size of the type
+     */
+    static double pitch(double[] levels, double size) {
+        if (levels.length < 2) return 2 * size;
+        double[] steps = new double[levels.length - 1];
+        for (int i = 1; i < levels.length; i++) steps[i - 1] = levels[i] - levels[i - 1];
+        Arrays.sort(steps);
+        return Math.max(0.5 * size, steps[(steps.length - 1) / 2]);
     }
 
     List<Integer> numbers() {
@@ -95,6 +104,30 @@ final class Spine {
 
     boolean isEven() {
         return everyNumber().stream().allMatch(n -> n % 2 == 0);
+    }
+
+    /** Each row names one position, and none a way with its phase. */
+    boolean isSingle() {
+        return tokens.stream()
+                .allMatch(t -> t.text().numbers().size() == 1 && !t.text().isWay());
+    }
+
+    /** By how much the number of a row is above that of the row before. */
+    int up(int i) {
+        return tokens.get(i).text().order() - tokens.get(i - 1).text().order();
+    }
+
+    /** How far apart in number a row and the one before can be: two where all around are odd, or all even. */
+    List<Integer> steps(int i) {
+        int from = i - 1, to = i, rest = rest(i);
+        while (from > 0 && up(from) > 0 && rest(from - 1) == rest) from--;
+        while (to + 1 < tokens.size() && up(to + 1) > 0 && rest(to + 1) == rest) to++;
+        boolean alike = rest(i - 1) == rest && to - from + 1 >= Math.min(6, tokens.size());
+        return alike ? List.of(2) : List.of(1, 2);
+    }
+
+    private int rest(int i) {
+        return tokens.get(i).text().order() % 2;
     }
 
     /** The share of rows whose number is above that of the row before. */

@@ -1,0 +1,127 @@
+package asfound.drawing.schedule;
+
+import asfound.drawing.page.Rule;
+import asfound.drawing.page.Sheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The cells of a side's columns, as rules part them, and the rows that each cell belongs to. */
+final class Cells {
+
+    /**
+     * The rules that part the cells of a column.
+     *
+     * @param levels from top to bottom, the edges of the body among them
+     */
+    record Bounds(List<Double> levels) {
+
+        int cells() {
+            return levels.size() - 1;
+        }
+
+        /** The cell that a level lies in. */
+        private int at(double y) {
+            int low = 0, high = cells() - 1;
+            while (low < high) {
+                int mid = (low + high + 1) >>> 1;
+                if (levels.get(mid) <= y) low = mid;
+                else high = mid - 1;
+            }
+            return low;
+        }
+
+        private double top(int cell) {
+            return levels.get(cell);
+        }
+
+        private double bottom(int cell) {
+            return levels.get(cell + 1);
+        }
+    }
+
+    /** Rows that follow each other, by their indices. */
+    record Range(int first, int last) {
+
+        int further() {
+            return last - first;
+        }
+    }
+
+    private final Sheet sheet;
+    private final Spine spine;
+    private final List<Row> rows;
+    private final double top;
+    private final double bottom;
+    private final Bounds positions;
+
+    /**
+     * @param top where the first row begins
+     * @param bottom where the last row ends
+     */
+    Cells(Sheet sheet, Side side, List<Row> rows, double top, double bottom) {
+        this.sheet = sheet;
+        spine = side.spine();
+        this.rows = rows;
+        this.top = top;
+        this.bottom = bottom;
+        positions = bounds(new Column(spine.left(), spine.right(), "", List.of(), Map.of()));
+    }
+
+    Bounds bounds(Column column) {
+        List<Double> out = new ArrayList<>();
+        out.add(top - 2);
+        List<Rule> rules = sheet.across().between(top + 0.5, bottom - 0.5);
+        for (int i = 0; i < rules.size(); ) {
+            double at = rules.get(i).at(), covered = 0;
+            int j = i;
+            while (j < rules.size() && rules.get(j).at() - at < 1.2)
+                covered += rules.get(j++).covers(column.left(), column.right());
+            if (covered > 0.6 * column.width()) out.add(at);
+            i = j;
+        }
+        out.add(bottom + spine.size());
+        return new Bounds(out);
+    }
+
+    /** The rows that a line on this level of a column belongs to; empty where it belongs to none. */
+    Optional<Range> rows(double y, Bounds bounds, Alignment alignment) {
+        int cell = bounds.at(y);
+        int first = below(bounds.top(cell)), last = below(bounds.bottom(cell)) - 1;
+        if (first > last) return beside(y);
+        if (first == last || isMerged(first, last)) return Optional.of(new Range(first, last));
+        int row = alignment.row(y, rows, first, last, spine.size());
+        return Optional.of(new Range(row, row));
+    }
+
+    /** A cell beside a taller cell of the position. */
+    private Optional<Range> beside(double y) {
+        int cell = positions.at(y);
+        int row = below(positions.top(cell));
+        boolean own = row < rows.size() && rows.get(row).y() < positions.bottom(cell);
+        return own ? Optional.of(new Range(row, row)) : Optional.empty();
+    }
+
+    /** The first row below a level. */
+    private int below(double y) {
+        int low = 0, high = rows.size();
+        while (low < high) {
+            int mid = (low + high) >>> 1;
+            if (rows.get(mid).y() <= y) low = mid + 1;
+            else high = mid;
+        }
+        return low;
+    }
+
+    /** The positions of these rows stand in cells of their own, so the wider cell was made by joining them. */
+    private boolean isMerged(int first, int last) {
+        for (int r = first; r < last; r++) {
+            double a = rows.get(r).y(), b = rows.get(r + 1).y();
+            double x = rows.get(r).token().map(t -> t.phrase().centreX()).orElse(spine.centreX());
+            boolean parted = sheet.across().between(a, b).stream().anyMatch(rule -> rule.passes(x));
+            if (!parted) return false;
+        }
+        return true;
+    }
+}
