@@ -1,6 +1,9 @@
 package asfound.drawing.schedule;
 
+import asfound.model.Directory;
+import asfound.recordset.Source;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -8,11 +11,14 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts.FontName;
+import org.apache.pdfbox.util.Matrix;
 
 /** A sheet drawn for a test: texts at places in points from the top left, in 8 point type. */
 final class DrawnSheet implements AutoCloseable {
 
     static final float SIZE = 8;
+
+    private static final double[] TWO_SIDED = {40, 70, 200, 240, 280, 420};
 
     private final PDDocument document = new PDDocument();
     private final PDPageContentStream out;
@@ -54,10 +60,45 @@ final class DrawnSheet implements AutoCloseable {
         return this;
     }
 
+    /** A text that runs upwards from its foot. */
+    DrawnSheet turned(double x, double foot, String text) throws IOException {
+        out.beginText();
+        out.setFont(font, SIZE);
+        out.setTextMatrix(Matrix.getRotateInstance(Math.PI / 2, (float) x, (float) (height - foot)));
+        out.showText(text);
+        out.endText();
+        return this;
+    }
+
+    /** A two-sided directory of eight positions. */
+    DrawnSheet twoSided(double y) throws IOException {
+        line(y, TWO_SIDED, "CKT", "LOAD", "BKR", "CKT", "LOAD", "BKR");
+        for (int r = 0; r < 4; r++) {
+            String odd = "" + (2 * r + 1), even = "" + (2 * r + 2);
+            line(y + 14 + 14 * r, TWO_SIDED, odd, "Lights room " + r, "20/1", even, "Sockets room " + r, "20/1");
+        }
+        return this;
+    }
+
     Path save(Path file) throws IOException {
         out.close();
         document.save(file.toFile());
         return file;
+    }
+
+    /** What is read of it; nothing can be drawn on it any more. */
+    ScheduleReading read() throws IOException {
+        Path file = Files.createTempFile("sheet", ".pdf");
+        try {
+            return Readings.of(save(file), Source.Kind.PDF);
+        } finally {
+            Files.delete(file);
+        }
+    }
+
+    /** The one directory that is read of it. */
+    Directory directory() throws IOException {
+        return Readings.only(read());
     }
 
     @Override

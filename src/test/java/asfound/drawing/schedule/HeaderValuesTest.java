@@ -5,24 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import asfound.model.Directory;
 import asfound.model.Directory.Header;
 import asfound.model.Directory.Mains;
-import asfound.model.Problem;
-import asfound.recordset.Limits;
-import asfound.recordset.Settings;
-import asfound.recordset.Source;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What a header says of its panel: nothing that stands behind a label is lost without a word. */
 class HeaderValuesTest {
-
-    private static final double[] AT = {40, 70, 200, 240, 280, 420};
-
-    @TempDir
-    private Path folder;
 
     @Test
     void a_value_that_does_not_fit_its_label_is_kept_as_written_and_told() throws IOException {
@@ -31,9 +19,9 @@ class HeaderValuesTest {
             s.text(40, 42, "VOLTAGE: 2O8Y/l2O");
             s.text(200, 42, "BUS: two twenty-five");
             s.text(40, 54, "LOCATION: Attic");
-            body(s, 70);
-            ScheduleReading read = read(s);
-            Header header = only(read).header();
+            s.twoSided(70);
+            ScheduleReading read = s.read();
+            Header header = Readings.only(read).header();
             assertThat(header.voltage().isUnreadable()).isTrue();
             assertThat(header.voltage().raw()).isEqualTo("2O8Y/l2O");
             assertThat(header.busA().isUnreadable()).isTrue();
@@ -50,9 +38,9 @@ class HeaderValuesTest {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 42, "PANEL: LP-4");
             s.text(200, 42, "VOLTAGE: --");
-            body(s, 70);
-            ScheduleReading read = read(s);
-            assertThat(only(read).header().voltage().isBlank()).isTrue();
+            s.twoSided(70);
+            ScheduleReading read = s.read();
+            assertThat(Readings.only(read).header().voltage().isBlank()).isTrue();
             assertThat(told(read)).isEmpty();
         }
     }
@@ -65,8 +53,8 @@ class HeaderValuesTest {
             s.text(40, 34, "PANEL: LP-4");
             s.text(122, 34, "FED FROM: DIST-");
             s.text(122, 44, "21");
-            body(s, 80);
-            assertThat(only(read(s)).header().fedFrom().or("")).isEqualTo("DIST-21");
+            s.twoSided(80);
+            assertThat(s.directory().header().fedFrom().or("")).isEqualTo("DIST-21");
         }
     }
 
@@ -96,8 +84,8 @@ class HeaderValuesTest {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 20, "PANEL: LP-4");
             for (int i = 0; i < lines.length; i++) s.text(40, 31 + 11 * i, lines[i]);
-            body(s, 76);
-            return only(read(s)).header();
+            s.twoSided(76);
+            return s.directory().header();
         }
     }
 
@@ -115,7 +103,7 @@ class HeaderValuesTest {
             s.text(110, 372, "480Y/277V, 3PH, 4W");
             s.text(210, 372, "225A BUS");
             s.text(40, 384, "M.L.O.");
-            Directory below = read(s).directories().stream()
+            Directory below = s.read().directories().stream()
                     .filter(d -> d.panel().equals("LP-7"))
                     .findFirst()
                     .orElseThrow();
@@ -130,8 +118,8 @@ class HeaderValuesTest {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 40, "PANEL: LP-4");
             s.text(150, 40, "NO. OF CIRCUITS: 12");
-            body(s, 70);
-            assertThat(told(read(s)))
+            s.twoSided(70);
+            assertThat(told(s.read()))
                     .containsExactly(
                             "The header says 12 positions, and the directory was read as ending at position 8.");
         }
@@ -142,8 +130,8 @@ class HeaderValuesTest {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 40, "PANEL: LP-4");
             s.text(150, 40, "NO. OF CIRCUITS: 8");
-            body(s, 70);
-            assertThat(told(read(s))).isEmpty();
+            s.twoSided(70);
+            assertThat(told(s.read())).isEmpty();
         }
     }
 
@@ -153,32 +141,7 @@ class HeaderValuesTest {
         for (int r = 1; r < 5; r++) s.line(y + 12 * r, at, "" + r, "Lights room " + r, "20/1");
     }
 
-    private static void body(DrawnSheet s, double y) throws IOException {
-        s.line(y, AT, "CKT", "LOAD", "BKR", "CKT", "LOAD", "BKR");
-        for (int r = 0; r < 4; r++)
-            s.line(
-                    y + 14 + 14 * r,
-                    AT,
-                    "" + (2 * r + 1),
-                    "Lights room " + r,
-                    "20/1",
-                    "" + (2 * r + 2),
-                    "Sockets room " + r,
-                    "20/1");
-    }
-
-    private ScheduleReading read(DrawnSheet sheet) throws IOException {
-        Path file = sheet.save(folder.resolve("sheet.pdf"));
-        Source source = new Source("sheet.pdf", file, Source.Kind.PDF, Files.size(file), "");
-        return new ScheduleReader(Settings.none(), Limits.usual()).read(source);
-    }
-
-    private static Directory only(ScheduleReading read) {
-        assertThat(read.directories()).as(() -> read.problems().toString()).hasSize(1);
-        return read.directories().get(0);
-    }
-
     private static List<String> told(ScheduleReading read) {
-        return only(read).problems().stream().map(Problem::message).sorted().toList();
+        return Readings.said(Readings.only(read).problems()).stream().sorted().toList();
     }
 }

@@ -55,7 +55,7 @@ class ScheduleFilesTest {
             for (int column = 0; column < 3; column++)
                 sheet.range(5, column, 7, column).merge();
         }
-        Directory d = only(read(file, Source.Kind.WORKBOOK));
+        Directory d = Readings.only(Readings.of(file, Source.Kind.WORKBOOK));
         assertThat(d.panel()).isEqualTo("LP-7");
         assertThat(d.header().location().or("")).isEqualTo("Boiler room");
         assertThat(d.header().fedFrom().or("")).isEqualTo("MDP-4");
@@ -80,7 +80,7 @@ class ScheduleFilesTest {
                 file,
                 "Building list\n\nPanel,Ckt,Description,Poles,Trip\nRP-1,\"1,3\",Oven,2,40\nRP-1,2,Lights,1,20\nRP-2,1,Pump,1,20\n"
                         + "RP-2,2,Fan,1,15\nRP-2,3,Space,,\n");
-        List<Directory> read = read(file, Source.Kind.SCHEDULE_TABLE).directories();
+        List<Directory> read = Readings.of(file, Source.Kind.SCHEDULE_TABLE).directories();
         assertThat(read.stream().map(Directory::panel)).containsExactly("RP-1", "RP-2");
         assertThat(read.get(0).circuits().stream().map(ScheduleFilesTest::inWords))
                 .containsExactly("[1, 3] 40A Oven", "[2] 20A Lights");
@@ -100,11 +100,11 @@ class ScheduleFilesTest {
                     List.of("2", "Lights", "1", "20"),
                     List.of("4", "Band saw", "1", "20"));
         }
-        ScheduleReading reading = read(file, Source.Kind.WORKBOOK);
+        ScheduleReading reading = Readings.of(file, Source.Kind.WORKBOOK);
         assertThat(reading.problems()).isEmpty();
-        assertThat(only(reading).circuits().stream().map(ScheduleFilesTest::inWords))
+        assertThat(Readings.only(reading).circuits().stream().map(ScheduleFilesTest::inWords))
                 .containsExactly("[1, 3, 5] 40A Lathe", "[2] 20A Lights", "[4] 20A Band saw");
-        assertThat(only(reading).circuits().stream().map(c -> c.place().rowNumber()))
+        assertThat(Readings.only(reading).circuits().stream().map(c -> c.place().rowNumber()))
                 .as("rows that do not tell their numbers are counted from 1")
                 .containsExactly(2, 3, 4);
     }
@@ -113,7 +113,7 @@ class ScheduleFilesTest {
     void a_directory_of_which_most_ratings_were_not_read_says_so_once() throws IOException {
         Path file = folder.resolve("RP-8.csv");
         Files.writeString(file, "Circuit,Description,Poles,Trpi\n1,Lathe,1,\n2,Lights,1,\n3,Band saw,1,\n4,Fan,1,\n");
-        ScheduleReading reading = read(file, Source.Kind.SCHEDULE_TABLE);
+        ScheduleReading reading = Readings.of(file, Source.Kind.SCHEDULE_TABLE);
         assertThat(Stream.concat(
                                 reading.problems().stream(),
                                 reading.directories().stream().flatMap(d -> d.problems().stream()))
@@ -173,7 +173,7 @@ class ScheduleFilesTest {
     private Directory table(String text) throws IOException {
         Path file = folder.resolve("sheet.csv");
         Files.writeString(file, text);
-        return only(read(file, Source.Kind.SCHEDULE_TABLE));
+        return Readings.only(Readings.of(file, Source.Kind.SCHEDULE_TABLE));
     }
 
     @Test
@@ -190,7 +190,10 @@ class ScheduleFilesTest {
                 file,
                 "PANEL RP-9\n\"" + running
                         + "\"\nCircuit,Description,Poles,Trip\n1,Lathe,1,20\n2,Lights,1,20\n3,Fan,1,20\n");
-        return only(read(file, Source.Kind.SCHEDULE_TABLE)).header().fedFrom().or("");
+        return Readings.only(Readings.of(file, Source.Kind.SCHEDULE_TABLE))
+                .header()
+                .fedFrom()
+                .or("");
     }
 
     @Test
@@ -205,7 +208,7 @@ class ScheduleFilesTest {
             }
             document.save(file.toFile());
         }
-        ScheduleReading read = read(file, Source.Kind.PDF);
+        ScheduleReading read = Readings.of(file, Source.Kind.PDF);
         assertThat(read.directories()).isEmpty();
         assertThat(read.problems().stream().map(Problem::inWords))
                 .containsExactly(
@@ -221,7 +224,7 @@ class ScheduleFilesTest {
                 "2. Label every panel.",
                 "3. Lock spare devices off.",
                 "4. See E-2.");
-        ScheduleReading read = read(file, Source.Kind.PDF);
+        ScheduleReading read = Readings.of(file, Source.Kind.PDF);
         assertThat(read.directories()).isEmpty();
         assertThat(read.problems().stream().map(Problem::message))
                 .containsExactly("No panel schedule was recognised on this page.");
@@ -235,11 +238,11 @@ class ScheduleFilesTest {
             document.protect(new StandardProtectionPolicy("owner", "user", new AccessPermission()));
             document.save(locked.toFile());
         }
-        assertThat(read(locked, Source.Kind.PDF).problems().get(0).inWords())
+        assertThat(Readings.of(locked, Source.Kind.PDF).problems().get(0).inWords())
                 .isEqualTo("locked.pdf: The PDF is locked with a password. Save a copy without a password.");
         Path broken = Files.writeString(folder.resolve("broken.pdf"), "%PDF-1.7\nnothing");
-        assertThat(read(broken, Source.Kind.PDF).problems()).isNotEmpty();
-        assertThat(read(broken, Source.Kind.PDF).directories()).isEmpty();
+        assertThat(Readings.of(broken, Source.Kind.PDF).problems()).isNotEmpty();
+        assertThat(Readings.of(broken, Source.Kind.PDF).directories()).isEmpty();
     }
 
     @Test
@@ -267,7 +270,7 @@ class ScheduleFilesTest {
         Files.writeString(
                 file,
                 "Panel,Ckt,Description,Poles,Trip\nRP-1,1,Oven,2,40\nRP-1,2,Lights,1,20\nRP-1,3,Pump,1,20\nRP-1,4,Spare,1,20\n");
-        Directory d = only(read(file, Source.Kind.SCHEDULE_TABLE));
+        Directory d = Readings.only(Readings.of(file, Source.Kind.SCHEDULE_TABLE));
         assertThat(d.circuits().stream().map(ScheduleFilesTest::inWords))
                 .containsExactly("[1, 3] 40A Oven", "[2] 20A Lights", "[3] 20A Pump", "[4] 20A Spare");
         assertThat(d.unread()).contains(1);
@@ -283,7 +286,7 @@ class ScheduleFilesTest {
                 "PANEL: P1\nCKT,DESCRIPTION,TRIP,POLES,A,,B,,C,,POLES,TRIP,DESCRIPTION,CKT\n"
                         + "1,Lights,20,1,510,640,,,,,1,20,Recept,2\n3,Pump,30,3,,,810,720,,,1,20,Fan,4\n"
                         + "5,,,,,,,,810,430,1,20,Heater,6\n7,,,,810,310,,,,,1,15,Door,8\n");
-        Directory d = only(read(file, Source.Kind.SCHEDULE_TABLE));
+        Directory d = Readings.only(Readings.of(file, Source.Kind.SCHEDULE_TABLE));
         assertThat(d.circuits().stream()
                         .map(c -> c.positions() + " " + c.totalVA().or(0.0)))
                 .containsExactly("[1] 510.0", "[2] 640.0", "[3, 5, 7] 2430.0", "[4] 720.0", "[6] 430.0", "[8] 310.0");
@@ -296,7 +299,7 @@ class ScheduleFilesTest {
                 file,
                 "Distribution board,DB-2\nWay,Type,Rating (A),Description\n1L1,B,16,Sockets\n1L2,C,10,Lights\n1L3,B,32,Cooker\n"
                         + "2L1/L2/L3,D,40,Lift\n3L1,,,Spare\n");
-        Directory d = only(read(file, Source.Kind.SCHEDULE_TABLE));
+        Directory d = Readings.only(Readings.of(file, Source.Kind.SCHEDULE_TABLE));
         assertThat(d.circuits().stream().map(c -> c.label() + " " + inWords(c)))
                 .containsExactly(
                         "1L1 [1] 16A Sockets",
@@ -334,16 +337,7 @@ class ScheduleFilesTest {
                 + c.description().or("");
     }
 
-    private static Directory only(ScheduleReading read) {
-        assertThat(read.directories()).as("%s", read.problems()).hasSize(1);
-        return read.directories().get(0);
-    }
-
     private static Source source(Path file, Source.Kind kind) throws IOException {
         return new Source(file.getFileName().toString(), file, kind, Files.size(file), "");
-    }
-
-    private static ScheduleReading read(Path file, Source.Kind kind) throws IOException {
-        return new ScheduleReader(Settings.none(), Limits.usual()).read(source(file, kind));
     }
 }
