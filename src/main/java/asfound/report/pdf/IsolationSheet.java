@@ -173,6 +173,11 @@ public final class IsolationSheet {
                     "Further up there are " + paths.notShown()
                             + " more pieces of equipment that this picture has no room for; the report shows them.",
                     Type.bold(8.5));
+        if (paths.linesNotShown() > 0)
+            flow.text(
+                    "Where many alike lie between the same two, five are drawn: " + paths.linesNotShown()
+                            + " more are not in this picture; the report shows them.",
+                    Type.bold(8.5));
     }
 
     private void sources(SupplyPaths paths) {
