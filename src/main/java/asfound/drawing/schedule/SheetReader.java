@@ -35,7 +35,8 @@ final class SheetReader {
         PanelReader panels = new PanelReader(sheet, phrases, settings);
         List<List<PanelReader.Circuits>> read =
                 tables.stream().map(t -> panels.read(t, "")).toList();
-        List<Box> boxes = tables.stream().map(Table::box).toList();
+        List<Box> boxes = new ArrayList<>();
+        for (int t = 0; t < tables.size(); t++) boxes.add(whole(tables.get(t), read.get(t)));
         List<HeaderText> headers = Headers.of(sheet, phrases, boxes).read();
         Set<Box> labelled = new HashSet<>();
         headers.forEach(h -> labelled.addAll(h.labelled()));
@@ -88,6 +89,11 @@ final class SheetReader {
                             + " ratings beside it.",
                     "Read this part by hand."));
         return new SheetReading(parts, problems);
+    }
+
+    /** A table with the rows below its last position, which no header has a part in. */
+    private static Box whole(Table table, List<PanelReader.Circuits> read) {
+        return read.stream().map(PanelReader.Circuits::box).reduce(table.box(), Box::union);
     }
 
     /** The table below that completes one without a name of its own; 0 where none does. */
