@@ -107,8 +107,8 @@ final class Continuations {
     private static boolean isCleared(Problem problem, PageBreak over) {
         String said = problem.message();
         return over.found().stream().anyMatch(p -> isOf(said, p))
-                && (said.endsWith(": " + Devices.CARRIED_ON + ".")
-                        || said.endsWith(": " + Reliability.OF_DEVICE_BEFORE + "."));
+                && (said.endsWith(": " + JoinedRows.CARRIED_ON + ".")
+                        || said.endsWith(": " + EntryDoubts.OF_DEVICE_BEFORE + "."));
     }
 
     private static boolean isCleared(Directory read, PageBreak over, int position) {

@@ -141,7 +141,7 @@ final class SheetReader {
         }
         Directory.Header head = circuits.name().isEmpty() ? header.header() : named(circuits.name(), place);
         String panel = head.designation().or(fallback);
-        Reliability relied =
+        Doubts relied =
                 Reliability.of(circuits, leftovers, table, head.designation().isStated(), sheet::place);
         List<Problem> problems = new ArrayList<>(relied.problems());
         for (Value v : header.unread())
