@@ -18,12 +18,8 @@ final class LimitsOption {
     @Option(
             names = "--allow",
             paramLabel = "NAME=NUMBER",
-            description = {
-                "raise or lower what the input may ask for; may be repeated. Usual limits:",
-                "file-mb=256, pages=2000, page-seconds=20, page-objects=600000, file-seconds=300, expanded-mb=512,",
-                "parts=5000, rows=2000000, columns=512, field-chars=32000, field-lines=100, joined-cells=50000,",
-                "line-mb=4, settings-mb=4, files=100000, folders=40, report-mb=512"
-            })
+            description = "raise or lower a limit of what files may ask for, as 'asfound limits' lists them; may be"
+                    + " repeated")
     private final Map<String, Integer> set = new TreeMap<>();
 
     /** The usual limits but for those that the user set. */

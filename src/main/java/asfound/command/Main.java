@@ -76,10 +76,16 @@ public final class Main implements Runnable {
         }
     }
 
-    /** Every command, in the order of the job. */
+    /** Every command, in the order of the job; then what they keep to. */
     private static List<Object> commands() {
         return List.of(
-                new AuditCommand(), new ReadCommand(), new Isolate(), new PlanCommand(), new Card(), new Since());
+                new AuditCommand(),
+                new ReadCommand(),
+                new Isolate(),
+                new PlanCommand(),
+                new Card(),
+                new Since(),
+                new LimitsCommand());
     }
 
     @Override

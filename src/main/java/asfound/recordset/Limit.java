@@ -1,8 +1,5 @@
 package asfound.recordset;
 
-import java.util.Arrays;
-import java.util.stream.Collectors;
-
 /** One thing of which a file or a record set can have too much, with its usual bound. README's table of limits is made of these. */
 public enum Limit {
     FILE_MB("file-mb", 256, Unit.MEGABYTES, "size of one file, in MB of 1,048,576 bytes", "The file is not read."),
@@ -129,10 +126,5 @@ public enum Limit {
     /** What a user does about it, to stand within a sentence. */
     public String raise() {
         return "raise the limit with --allow " + inWords + "=NUMBER (usual: " + usual + ")";
-    }
-
-    /** All of them with their usual bounds, as a user would set them. */
-    public static String list() {
-        return Arrays.stream(values()).map(l -> l.inWords + "=" + l.usual).collect(Collectors.joining(", "));
     }
 }

@@ -9,13 +9,11 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** README says what is so. */
@@ -35,12 +33,25 @@ class ReadmeTest {
     }
 
     @Test
-    void the_table_of_limits_is_what_the_program_keeps_to_and_what_its_help_says() {
+    void the_table_of_limits_is_what_the_program_keeps_to() {
         assertThat(ReadmeLimits.within(readme))
                 .as("make it anew with ReadmeLimits' main")
                 .isEqualTo(ReadmeLimits.text());
+    }
+
+    @Test
+    void the_help_of_every_command_leads_to_the_limits_and_they_fit_a_terminal() {
         for (String command : List.of("audit", "read", "isolate", "plan", "card", "since"))
-            assertThat(help(command).replaceAll("\\s+", " ")).as(command).contains("Usual limits: " + Limit.list());
+            assertThat(said(command, "--help").replaceAll("\\s+", " "))
+                    .as(command)
+                    .contains("'asfound limits'");
+
+        List<String> lines = said("limits").lines().toList();
+        assertThat(lines).allMatch(l -> l.length() <= 80);
+        for (Limit limit : Limit.values())
+            assertThat(lines)
+                    .filteredOn(l -> l.matches(limit.inWords() + " +" + limit.usual() + "  \\S.*"))
+                    .hasSize(1);
     }
 
     @Test
@@ -61,19 +72,15 @@ class ReadmeTest {
         while (command.find()) named.add(command.group(1));
 
         Set<String> there = new TreeSet<>();
-        Matcher listed = Pattern.compile("(?m)^  ([a-z]+) {2,}\\S").matcher(help());
+        Matcher listed = Pattern.compile("(?m)^  ([a-z]+) {2,}\\S").matcher(said("--help"));
         while (listed.find()) there.add(listed.group(1));
 
         assertThat(named).isEqualTo(there);
     }
 
-    private static String help(String... command) {
+    private static String said(String... command) {
         StringWriter out = new StringWriter();
-        Main.run(new PrintWriter(out), new PrintWriter(out), concat(command, "--help"));
+        Main.run(new PrintWriter(out), new PrintWriter(out), command);
         return out.toString();
-    }
-
-    private static String[] concat(String[] words, String last) {
-        return Stream.concat(Arrays.stream(words), Stream.of(last)).toArray(String[]::new);
     }
 }
