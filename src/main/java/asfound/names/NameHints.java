@@ -49,8 +49,7 @@ public final class NameHints {
     }
 
     /** Goes over the runs of letters; collects them, or says whether one is known. */
-    private static boolean scan(String written, Set<String> words, boolean collect) {
-        String text = Initials.joined(written);
+    private static boolean scan(String text, Set<String> words, boolean collect) {
         int start = -1;
         for (int i = 0; i <= text.length(); i++) {
             char c = i < text.length() ? text.charAt(i) : ' ';

@@ -112,9 +112,15 @@ public final class PageReader {
         List<Rule> across = new ArrayList<>(), down = new ArrayList<>();
         for (Rule r : scan.across()) add(turn.toFrame(new Box(r.from(), r.at(), r.length(), 0)), across, down);
         for (Rule r : scan.down()) add(turn.toFrame(new Box(r.at(), r.from(), 0, r.length())), across, down);
+        TypedRules typed = TypedRules.of(running(scan.glyphs(), turn.quarters(), turn));
+        across.addAll(typed.across());
+        down.addAll(typed.down());
         Rules downRules = Rules.joined(down);
-        List<Word> words = new ArrayList<>();
-        for (int q = 0; q < 4; q++) words.addAll(words(scan.glyphs(), q, turn, downRules));
+        List<Word> words = new ArrayList<>(words(typed.letters(), true, turn, turn, downRules));
+        for (int q = 0; q < 4; q++) {
+            Turn own = new Turn(q, turn.width(), turn.height());
+            if (q != turn.quarters()) words.addAll(words(running(scan.glyphs(), q, own), false, own, turn, downRules));
+        }
         words.sort(Comparator.comparingDouble(Word::bottom)
                 .thenComparingDouble(Word::left)
                 .thenComparing(Word::text));
@@ -132,15 +138,18 @@ public final class PageReader {
         else down.add(new Rule(b.centreX(), b.y(), b.bottom()));
     }
 
-    /** The words that run in direction {@code quarters}, as they lie in the frame of {@code turn}. */
-    private static List<Word> words(List<Glyph> all, int quarters, Turn turn, Rules down) {
+    /** The letters that run in one direction, in their own frame. */
+    private static List<Glyph> running(List<Glyph> all, int quarters, Turn own) {
         List<Glyph> running = new ArrayList<>();
-        Turn own = new Turn(quarters, turn.width(), turn.height());
         for (Glyph g : all)
             if (g.quarters() == quarters)
                 running.add(new Glyph(g.text(), own.toFrame(g.box()), g.size(), quarters, g.piece()));
+        return running;
+    }
+
+    /** The words of letters that run in the direction {@code own}, as they lie in the frame of {@code turn}. */
+    private static List<Word> words(List<Glyph> running, boolean upright, Turn own, Turn turn, Rules down) {
         if (running.isEmpty()) return List.of();
-        boolean upright = quarters == turn.quarters();
         List<Word> words =
                 SpacedType.joined(WordBuilder.build(running, upright ? down : Rules.joined(List.of()), upright));
         if (upright) return words;

@@ -16,14 +16,21 @@ final class SpacedType {
     private SpacedType() {}
 
     static List<Word> joined(List<Word> words) {
-        List<Word> single = new ArrayList<>();
+        List<Word> sorted = new ArrayList<>(words);
         List<Word> out = new ArrayList<>();
-        for (Word w : words) (w.text().codePointCount(0, w.text().length()) == 1 ? single : out).add(w);
-        single.sort(Comparator.comparingDouble((Word w) -> Math.round(w.bottom() / (0.3 * w.size())))
+        sorted.sort(Comparator.comparingDouble((Word w) -> Math.round(w.bottom() / (0.3 * w.size())))
                 .thenComparingDouble(Word::left)
                 .thenComparing(Word::text));
         List<Word> open = new ArrayList<>();
-        for (Word w : single) {
+        for (Word w : sorted) {
+            boolean single = w.text().codePointCount(0, w.text().length()) == 1;
+            // another word on the line ends a row of letters
+            if (!single) {
+                out.addAll(together(open));
+                open.clear();
+                out.add(w);
+                continue;
+            }
             if (!open.isEmpty() && !follows(open.get(open.size() - 1), w)) {
                 out.addAll(together(open));
                 open.clear();

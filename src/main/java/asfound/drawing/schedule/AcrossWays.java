@@ -12,13 +12,16 @@ import java.util.regex.Pattern;
 final class AcrossWays {
 
     private static final int PHASES = 3;
+    /** Two or three lines of headings, in sizes of their type. */
+    private static final double REACH = 7;
+
     private static final Pattern PHASE = Pattern.compile(
             "(?i).*\\b(?:L[123]|[RYB]|red|yellow|blue|brown|black|gr[ae]y|(?:phase|ph)\\s*[ABC123])\\b.*");
 
     private AcrossWays() {}
 
     /** The three sides; empty where the columns do not repeat three times under their phases. */
-    static Optional<List<Side>> of(Side side) {
+    static Optional<List<Side>> of(Side side, List<Phrase> phrases) {
         List<Column> columns = side.columns().stream()
                 .filter(c -> c.left() > side.spine().centreX())
                 .toList();
@@ -31,11 +34,21 @@ final class AcrossWays {
             Side one = Side.of(spine(side.spine(), k + 1), own);
             boolean device = one.roles().containsKey(Role.RATING) || one.roles().containsKey(Role.DEVICE);
             boolean headed =
-                    own.stream().anyMatch(c -> PHASE.matcher(c.heading()).matches());
+                    own.stream().anyMatch(c -> PHASE.matcher(c.heading()).matches())
+                            || isUnderPhase(side.spine(), own, phrases);
             if (!device || !headed || !one.roles().containsKey(Role.DESCRIPTION)) return Optional.empty();
             out.add(one);
         }
         return out.stream().map(Side::sequence).distinct().count() == 1 ? Optional.of(out) : Optional.empty();
+    }
+
+    /** The phase stands over its columns together, above their own headings. */
+    private static boolean isUnderPhase(Spine ways, List<Column> own, List<Phrase> phrases) {
+        double left = own.get(0).left(), right = own.get(own.size() - 1).right();
+        return phrases.stream()
+                .filter(p -> p.centreY() < ways.firstY() && p.centreY() > ways.firstY() - REACH * ways.size())
+                .filter(p -> p.centreX() > left && p.centreX() < right)
+                .anyMatch(p -> p.words().size() <= 2 && PHASE.matcher(p.text()).matches());
     }
 
     private static Spine spine(Spine ways, int phase) {

@@ -1,9 +1,12 @@
 package asfound.drawing.schedule;
 
+import asfound.drawing.page.Rules;
 import asfound.drawing.page.Word;
 import asfound.recordset.Patience;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -22,27 +25,38 @@ final class ColumnGaps {
     private static final int ROWS_THAT_BEGIN = 6;
 
     private static final double BLANK = 1.1;
+    /** So many lines on both sides of one belong to its block of type of one width. */
+    private static final int BLOCK = 14;
+
+    private static final int BLOCK_LEAST = 8;
     private static final int ROWS_OF_FIGURES = 4;
     private static final Pattern POSITIONS = Pattern.compile("\\d+(?:[-,/&]\\d+)*");
     private static final Pattern FIGURE = Pattern.compile("\\d[\\d.,]*");
 
     private final List<List<Word>> lines;
+    private final Rules down;
     private final double widerThan;
+    private final boolean typed;
     private final List<Stripe> stripes = new ArrayList<>();
 
     /** A gap that was found to part two columns. */
-    private record Stripe(double left, double right, double y) {}
+    private record Stripe(double left, double right, double top, double bottom) {}
 
     /** @param lines from top to bottom, each from left to right */
-    ColumnGaps(List<List<Word>> lines) {
+    ColumnGaps(List<List<Word>> lines, Rules down) {
+        this.down = down;
         this.lines = lines;
         widerThan = WIDER * usualSpace(lines);
+        typed = isTyped(lines);
         for (int l = 0; l < lines.size(); l++)
             for (int i = 1; i < lines.get(l).size(); i++) {
                 Word a = lines.get(l).get(i - 1), b = lines.get(l).get(i);
                 double gap = b.left() - a.right();
-                if (gap > 0.1 * a.size() && gap < BLANK * a.size() && isColumn(l, a, b))
-                    stripes.add(new Stripe(a.right(), b.left(), a.centreY()));
+                if (gap <= 0.1 * a.size() || gap >= BLANK * a.size()) continue;
+                double reach = WINDOW * a.size();
+                if (isColumn(l, a, b))
+                    stripes.add(new Stripe(a.right(), b.left(), a.centreY() - reach, a.centreY() + reach));
+                else if (typed) blankColumn(l, a, b).ifPresent(stripes::add);
             }
     }
 
@@ -56,7 +70,8 @@ final class ColumnGaps {
     boolean parts(Word a, Word b) {
         double slack = 0.1 * Math.min(a.size(), b.size());
         return stripes.stream()
-                .anyMatch(s -> Math.abs(s.y() - a.centreY()) < WINDOW * a.size()
+                .anyMatch(s -> a.centreY() > s.top()
+                        && a.centreY() < s.bottom()
                         && Math.abs(s.left() - a.right()) < slack
                         && Math.abs(s.right() - b.left()) < slack);
     }
@@ -70,6 +85,80 @@ final class ColumnGaps {
         return POSITIONS.matcher(a.text()).matches() && tally.isBeginningOfColumn()
                 || wide && tally.isColumn()
                 || !wide && isFigure(a) && tally.isColumnOfFigures();
+    }
+
+    /** All letters are of one width, as a typewriter or a printer of lists sets them. */
+    private static boolean isTyped(List<List<Word>> lines) {
+        List<Double> widths = new ArrayList<>();
+        for (List<Word> line : lines)
+            for (Word w : line)
+                if (w.text().length() > 3) widths.add(w.box().w() / w.text().length() / w.size());
+        if (widths.size() < 12) return false;
+        widths.sort(Comparator.naturalOrder());
+        double usual = widths.get(widths.size() / 2);
+        return widths.stream().filter(w -> Math.abs(w - usual) < 0.02 * usual).count() * 10 >= 9L * widths.size();
+    }
+
+    /**
+     * In type of one width a single blank parts columns as well as words. It parts columns where no row of the block runs across
+     * it, not every row has a word that ends and one that begins there, one of the two is a figure, what stands behind it lines
+     * up with other rows and has a heading.
+     */
+    private Optional<Stripe> blankColumn(int line, Word a, Word b) {
+        if (!isFigure(a) && !isFigure(b)) return Optional.empty();
+        double left = a.right(), right = b.left(), slack = 0.1 * a.size();
+        int from = line, to = line, apart = 0, begin = 0, end = 0;
+        while (from > 0 && line - from < BLOCK && isNext(lines.get(from - 1), lines.get(from))) from--;
+        while (to < lines.size() - 1 && to - line < BLOCK && isNext(lines.get(to), lines.get(to + 1))) to++;
+        for (int i = from; i <= to; i++) {
+            // headings need not stand over the letters of their columns
+            if (isHeading(lines.get(i))) continue;
+            boolean ends = false, begins = false, ended = false;
+            for (Word w : lines.get(i)) {
+                if (w.left() < right - slack && w.right() > left + slack) return Optional.empty();
+                ends |= Math.abs(w.right() - left) < slack;
+                begins |= Math.abs(w.left() - right) < slack;
+                ended |= Math.abs(w.right() - b.right()) < slack;
+            }
+            if (!ends || !begins) apart++;
+            if (begins) begin++;
+            if (ended) end++;
+        }
+        double top = lines.get(from).get(0).top(), bottom = lines.get(to).get(0).bottom();
+        boolean parts = to - from + 1 >= BLOCK_LEAST
+                && apart * 6 >= to - from + 1
+                && Math.max(begin, end) >= ROWS
+                && isHeaded(line, b)
+                && !isRuled(from, to, top, bottom);
+        return parts ? Optional.of(new Stripe(left, right, top, bottom)) : Optional.empty();
+    }
+
+    private static boolean isHeading(List<Word> line) {
+        return line.stream().noneMatch(w -> w.text().chars().anyMatch(Character::isDigit));
+    }
+
+    /** The nearest line of headings above has a word over it. */
+    private boolean isHeaded(int line, Word b) {
+        for (int i = line - 1; i >= 0; i--)
+            if (isHeading(lines.get(i)))
+                return lines.get(i).stream()
+                        .anyMatch(w -> w.left() < b.right() + 0.5 * b.size() && w.right() > b.left() - 0.5 * b.size());
+        return false;
+    }
+
+    /** Rules part its columns already. */
+    private boolean isRuled(int from, int to, double top, double bottom) {
+        double left = Double.POSITIVE_INFINITY, right = Double.NEGATIVE_INFINITY;
+        for (List<Word> line : lines.subList(from, to + 1)) {
+            left = Math.min(left, line.get(0).left());
+            right = Math.max(right, line.get(line.size() - 1).right());
+        }
+        return down.between(left, right).stream().anyMatch(r -> r.covers(top, bottom) > 0);
+    }
+
+    private static boolean isNext(List<Word> above, List<Word> below) {
+        return below.get(0).centreY() - above.get(0).centreY()
+                < 1.9 * below.get(0).size();
     }
 
     private static boolean isFigure(Word w) {

@@ -106,9 +106,10 @@ final class Continuations {
     /** It was said of a row that what it carries on stands elsewhere: that was found on the page before. */
     private static boolean isCleared(Problem problem, PageBreak over) {
         String said = problem.message();
+        if (said.equals(Reliability.UNNAMED)) return true;
         return over.found().stream().anyMatch(p -> isOf(said, p))
-                && (said.endsWith(": " + JoinedRows.CARRIED_ON + ".")
-                        || said.endsWith(": " + EntryDoubts.OF_DEVICE_BEFORE + "."));
+                && (said.endsWith(": " + Devices.CARRIED_ON + ".")
+                        || said.endsWith(": " + Reliability.OF_DEVICE_BEFORE + "."));
     }
 
     private static boolean isCleared(Directory read, PageBreak over, int position) {

@@ -52,6 +52,6 @@ final class Halves {
         Box box = a.box();
         Set<Word> taken = new HashSet<>(a.taken());
         taken.addAll(b.taken());
-        return new PanelReader.Circuits(a.name(), drafts, strays, taken, a.cost() + b.cost(), box);
+        return new PanelReader.Circuits(a.name(), drafts, strays, taken, a.cost() + b.cost(), box, false);
     }
 }

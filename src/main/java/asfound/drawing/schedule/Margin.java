@@ -35,26 +35,29 @@ final class Margin {
         if (spines.stream().anyMatch(s -> column.holds(s.centreX()))) return false;
         List<Phrase> own =
                 entries.stream().filter(p -> column.holds(p.centreX())).toList();
-        long labels = own.stream().filter(this::isLabelled).count();
-        boolean block = labels >= BLOCK;
+        List<String> said =
+                own.stream().map(this::label).flatMap(Optional::stream).toList();
+        long labels = said.size();
+        // one word in row after row is no header: what devices are of that kind
+        boolean block = said.stream().distinct().count() >= BLOCK;
         if (block && labels * 10 >= own.size() * 6) return true;
         double x = (column.left() + column.right()) / 2;
-        List<Optional<Span>> ruled = spines.stream().map(s -> ruled(sheet, s)).toList();
+        List<Optional<Span>> ruled = spines.stream().map(this::ruled).toList();
         if (ruled.stream().allMatch(Optional::isPresent))
             return ruled.stream().flatMap(Optional::stream).noneMatch(r -> x > r.left() && x < r.right());
         return block && labels * 10 >= own.size() * 3;
     }
 
-    /** A label of a header, or what stands to the right of one. */
-    private boolean isLabelled(Phrase p) {
+    /** The label of a header that the text is, or that it stands to the right of. */
+    private Optional<String> label(Phrase p) {
         Patience.check();
-        if (isLabel(p.text())) return true;
+        if (isLabel(p.text())) return Optional.of(p.text());
         return phrases.stream()
                 .filter(o -> o.right() <= p.left() && p.left() - o.right() < 20 * size)
                 .filter(o -> Math.abs(o.centreY() - p.centreY()) < 0.3 * size)
                 .max(Comparator.comparingDouble(Phrase::right))
-                .filter(o -> isLabel(o.text()))
-                .isPresent();
+                .map(Phrase::text)
+                .filter(Margin::isLabel);
     }
 
     private static boolean isLabel(String text) {
@@ -66,8 +69,7 @@ final class Margin {
     }
 
     /** How far the rules across a spine reach; nothing where they are not those of a whole table. */
-    static Optional<Span> ruled(Sheet sheet, Spine spine) {
-        double size = spine.size();
+    private Optional<Span> ruled(Spine spine) {
         double left = spine.left(), right = spine.right();
         for (Rule r : sheet.across().between(spine.firstY() - 2 * size, spine.lastY() + 2 * size))
             if (r.passes(spine.centreX())) {

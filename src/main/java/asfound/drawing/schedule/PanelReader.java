@@ -34,17 +34,27 @@ final class PanelReader {
      * @param taken the words that stand in the rows that were read, positions too
      * @param cost what speaks against the reading, in rows
      * @param box from the first row to the last
+     * @param scattered the list goes from panel to panel and back, and names few of any panel's positions: not a list of circuits
      */
-    record Circuits(String name, List<Draft> drafts, List<Leftover> strays, Set<Word> taken, double cost, Box box) {}
+    record Circuits(
+            String name,
+            List<Draft> drafts,
+            List<Leftover> strays,
+            Set<Word> taken,
+            double cost,
+            Box box,
+            boolean scattered) {}
 
     List<Circuits> read(Table table, String unit) {
         Map<String, Part> parts = new LinkedHashMap<>();
         double bottom = table.box().bottom();
         List<Leftover> strays = new ArrayList<>();
         Set<Word> taken = new HashSet<>();
+        int changes = 0;
         for (Side side : table.sides()) {
             RowReader reader = new RowReader(sheet, phrases, side, table.sides(), table.bodyTop());
             List<Row> rows = reader.read();
+            changes += changes(side, rows);
             Loads loads = Loads.of(side, unit);
             boolean alone = table.sides().size() == 1;
             byPanel(side, rows).forEach((name, own) -> {
@@ -64,6 +74,9 @@ final class PanelReader {
         Box b = table.box();
         Box whole = new Box(b.x(), b.y(), b.w(), bottom - b.y());
         List<Circuits> out = new ArrayList<>();
+        boolean scattered = parts.size() > 1
+                && changes > 2 * parts.size()
+                && parts.values().stream().noneMatch(Part::isDense);
         parts.forEach((name, part) -> {
             part.drafts.sort(Comparator.comparingInt(d -> d.positions().get(0)));
             withoutPolesOfOthers(part.drafts);
@@ -72,7 +85,13 @@ final class PanelReader {
                     : part.drafts.stream().map(Draft::box).reduce(Box::union).orElse(whole);
             boolean first = out.isEmpty();
             out.add(new Circuits(
-                    name, part.drafts, first ? strays : List.of(), first ? taken : Set.of(), part.cost, box));
+                    name,
+                    part.drafts,
+                    first ? strays : List.of(),
+                    first ? taken : Set.of(),
+                    part.cost,
+                    box,
+                    scattered));
         });
         return out;
     }
@@ -101,6 +120,25 @@ final class PanelReader {
     private static final class Part {
         private final List<Draft> drafts = new ArrayList<>();
         private double cost;
+
+        /** More of the positions up to the last are there than not. */
+        boolean isDense() {
+            Set<Integer> own = new HashSet<>();
+            drafts.forEach(d -> own.addAll(d.positions()));
+            return own.size() * 2 > own.stream().mapToInt(n -> n).max().orElse(0);
+        }
+    }
+
+    /** How often the rows of a combined list go over to another panel. */
+    private static int changes(Side side, List<Row> rows) {
+        int changes = 0;
+        String last = "";
+        for (Row row : rows) {
+            if (!side.roles().containsKey(Role.PANEL) || row.saysNothing(Role.PANEL)) continue;
+            if (!row.text(Role.PANEL).equals(last)) changes++;
+            last = row.text(Role.PANEL);
+        }
+        return changes;
     }
 
     /** The rows of each panel that a combined list names; all of them under no name elsewhere. */

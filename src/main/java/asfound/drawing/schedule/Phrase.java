@@ -56,7 +56,7 @@ record Phrase(List<Word> words, String text, Box box) {
         List<Phrase> out = new ArrayList<>();
         List<List<Word>> lines = lines(words);
         double gap = gap(lines);
-        ColumnGaps columns = new ColumnGaps(lines);
+        ColumnGaps columns = new ColumnGaps(lines, sheet.down());
         for (List<Word> line : lines) join(line, sheet.down(), gap, columns, out);
         out.sort(ORDER);
         return out;

@@ -35,8 +35,7 @@ final class SheetReader {
         PanelReader panels = new PanelReader(sheet, phrases, settings);
         List<List<PanelReader.Circuits>> read =
                 tables.stream().map(t -> panels.read(t, "")).toList();
-        List<Box> boxes = new ArrayList<>();
-        for (int t = 0; t < tables.size(); t++) boxes.add(whole(tables.get(t), read.get(t)));
+        List<Box> boxes = tables.stream().map(Table::box).toList();
         List<HeaderText> headers = Headers.of(sheet, phrases, boxes).read();
         Set<Box> labelled = new HashSet<>();
         headers.forEach(h -> labelled.addAll(h.labelled()));
@@ -51,6 +50,14 @@ final class SheetReader {
             Optional<Phrase> foreign = ForeignTables.title(phrases, boxes.get(t));
             if (foreign.isPresent()) {
                 problems.add(notAPanel(sheet, foreign.get()));
+                continue;
+            }
+            if (read.get(t).get(0).scattered()) {
+                problems.add(new Problem(
+                        sheet.place(boxes.get(t)),
+                        "A list that names circuits of several panels, out of their order and few of each, was not taken for"
+                                + " their directories.",
+                        "If it is one, read it by hand."));
                 continue;
             }
             if (!done.add(t)) continue;
@@ -89,11 +96,6 @@ final class SheetReader {
                             + " ratings beside it.",
                     "Read this part by hand."));
         return new SheetReading(parts, problems);
-    }
-
-    /** A table with the rows below its last position, which no header has a part in. */
-    private static Box whole(Table table, List<PanelReader.Circuits> read) {
-        return read.stream().map(PanelReader.Circuits::box).reduce(table.box(), Box::union);
     }
 
     /** The table below that completes one without a name of its own; 0 where none does. */
@@ -141,7 +143,7 @@ final class SheetReader {
         }
         Directory.Header head = circuits.name().isEmpty() ? header.header() : named(circuits.name(), place);
         String panel = head.designation().or(fallback);
-        Doubts relied =
+        Reliability relied =
                 Reliability.of(circuits, leftovers, table, head.designation().isStated(), sheet::place);
         List<Problem> problems = new ArrayList<>(relied.problems());
         for (Value v : header.unread())

@@ -35,8 +35,10 @@ final class SpineFinder {
 
     List<Spine> find() {
         List<List<Token>> columns = new ArrayList<>();
+        OwnNames own = new OwnNames(phrases);
         for (Phrase p : phrases)
             PositionText.parse(p.text())
+                    .or(() -> own.positions(p.text()))
                     .filter(position -> !isValueOfLabel(p))
                     .ifPresent(position -> place(new Token(position, p), columns));
         List<Spine> spines = new ArrayList<>();
@@ -103,8 +105,7 @@ final class SpineFinder {
     }
 
     private boolean isHeadedBetween(Phrase above, Phrase below) {
-        // what may head positions stands over them and never among them
-        if (between(above, below).stream().anyMatch(p -> Headings.weight(p.text(), Role.POSITION) > 0)) return true;
+        if (between(above, below).stream().anyMatch(p -> isPosition(p.text()))) return true;
         return turnedHeading(below).filter(h -> h.y() > above.centreY()).isPresent();
     }
 
@@ -145,8 +146,10 @@ final class SpineFinder {
         return smallest == Double.MAX_VALUE ? 3 * column.get(i).phrase().size() : smallest;
     }
 
-    private Optional<Spine> accept(List<Token> run) {
-        List<Phrase> above = above(run);
+    private Optional<Spine> accept(List<Token> column) {
+        List<Phrase> above = above(column);
+        boolean poles = !above.isEmpty() && Headings.weight(above.get(0).text(), Role.POLES) > 0.5;
+        List<Token> run = poles ? column : RepeatedWays.of(column, phrases);
         Optional<Box> heading = heading(run.get(0).phrase(), above);
         Spine spine = new Spine(run, heading);
         if (run.size() == 1) return spine.headed() ? Optional.of(spine) : Optional.empty();
@@ -156,8 +159,8 @@ final class SpineFinder {
         if (spine.regular() < least - 0.1) return Optional.empty();
         if (spine.headed()) return Optional.of(spine);
         // a column headed 'pole' that rises from row to row holds positions
-        boolean poles = !above.isEmpty() && Headings.weight(above.get(0).text(), Role.POSITION) > 0;
-        if (poles && run.size() >= UNHEADED_ROWS && spine.regular() > 0.75)
+        boolean may = !above.isEmpty() && Headings.weight(above.get(0).text(), Role.POSITION) > 0;
+        if (may && run.size() >= UNHEADED_ROWS && spine.regular() > 0.75)
             return Optional.of(new Spine(run, Optional.of(above.get(0).box())));
         boolean otherwise = !above.isEmpty()
                 && Headings.weigh(above.get(0).text()).entrySet().stream()

@@ -76,6 +76,9 @@ final class Values {
             Pattern.compile("^(?:panel(?:board)?|pnl\\.?|distribution board)\\s+(?=\\S)", Pattern.CASE_INSENSITIVE);
     private static final Pattern CONTINUED =
             Pattern.compile("\\s*\\(?\\s*\\b(?:continued|cont'?d|cont\\.?)\\b\\s*\\.?\\)?$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern IN_BRACKETS = Pattern.compile(
+            "(?<=\\d\\S{0,6})\\s+\\((?:sections?|sect?\\.|part|existing|new|relocated|revised)\\b[^()]*\\)?$",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern BEHIND_DASH = Pattern.compile("(?<=\\d\\S{0,6})\\s+[-–—]\\s+.*$");
     private static final Pattern QUOTES = Pattern.compile("^[\"'“”‘’(\\[]+|[\"'“”‘’)\\],;:]+$");
 
@@ -158,7 +161,7 @@ final class Values {
     static String name(String text) {
         String t = KIND.matcher(text.strip()).replaceFirst("");
         t = CONTINUED.matcher(t).replaceAll("");
-        t = BEHIND_DASH.matcher(t).replaceAll("");
+        t = IN_BRACKETS.matcher(BEHIND_DASH.matcher(t).replaceAll("")).replaceAll("");
         return QUOTES.matcher(t).replaceAll("").strip();
     }
 

@@ -33,9 +33,19 @@ final class DrawnSheet implements AutoCloseable {
     }
 
     DrawnSheet text(double x, double y, String text) throws IOException {
+        return text(font, x, y, text);
+    }
+
+    /** Lines of type of one width, ten points apart, as a printer of lists sets them. */
+    DrawnSheet typed(double y, String... lines) throws IOException {
+        for (int i = 0; i < lines.length; i++) text(new PDType1Font(FontName.COURIER), 40, y + 10 * i, lines[i]);
+        return this;
+    }
+
+    private DrawnSheet text(PDType1Font face, double x, double y, String text) throws IOException {
         if (text.isEmpty()) return this;
         out.beginText();
-        out.setFont(font, SIZE);
+        out.setFont(face, SIZE);
         out.newLineAtOffset((float) x, (float) (height - y));
         out.showText(text);
         out.endText();
@@ -45,6 +55,11 @@ final class DrawnSheet implements AutoCloseable {
     /** A text that ends at {@code x}. */
     DrawnSheet toTheRight(double x, double y, String text) throws IOException {
         return text(x - font.getStringWidth(text) / 1000 * SIZE, y, text);
+    }
+
+    /** How wide a text is. */
+    static double width(String text) throws IOException {
+        return new PDType1Font(FontName.HELVETICA).getStringWidth(text) / 1000 * SIZE;
     }
 
     /** Texts on one line, each at its place. */
