@@ -81,6 +81,10 @@ final class Differences {
         boolean twoSided = facts.kindOf(c.panel()) == EquipmentKind.TRANSFORMER;
         if (drawn.isEmpty() || seen.isEmpty() || twoSided) return Optional.empty();
         if (drawn.stream().anyMatch(d -> Volts.agree(d.value(), seen.get()))) return Optional.empty();
+        // drawings that disagree on the board's own voltage are told once, of the board
+        if (drawn.stream().allMatch(d -> d.directory().isPresent())
+                && Drawn.voltages(facts, c.panel()).stream().anyMatch(v -> Volts.agree(v, seen.get())))
+            return Optional.empty();
         String states =
                 drawn.stream().map(d -> d.value().inWords() + " V").distinct().collect(Collectors.joining(", "));
         return Optional.of(new Difference(

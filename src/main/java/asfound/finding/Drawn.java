@@ -48,6 +48,15 @@ record Drawn<T>(Stated<T> stated, Showing showing) {
         return all;
     }
 
+    /** Every voltage that a drawing states for a board: its headers and its rows on the one-line. */
+    static List<Voltage> voltages(Facts facts, String board) {
+        List<Voltage> all = new ArrayList<>();
+        for (Directory d : facts.index().paper().directories(board))
+            d.header().voltage().value().ifPresent(all::add);
+        for (var e : facts.index().paper().listed(board)) e.voltage().value().ifPresent(all::add);
+        return all;
+    }
+
     private static <T> void add(List<Drawn<T>> all, Stated<T> stated, Showing showing) {
         if (stated.isStated()) all.add(new Drawn<>(stated, showing));
     }

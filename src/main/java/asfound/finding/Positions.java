@@ -62,7 +62,22 @@ final class Positions {
         // a card whose last rows on both sides belong to multi-pole devices ends with them
         boolean filled = listed.size() == whole && USUAL.contains(whole);
         int size = filled ? whole : last + last % 2;
+        if (!filled && goesOn(directory, listed, size)) return OptionalInt.empty();
         return USUAL.contains(size) ? OptionalInt.of(size) : OptionalInt.empty();
+    }
+
+    /** A row or two left out is no end: a usual size is reached without them, or devices of both sides reach further. */
+    private static boolean goesOn(Directory directory, Set<Integer> listed, int size) {
+        int top = listed.stream().mapToInt(p -> p).max().orElse(0);
+        int end = top + top % 2;
+        if (end > size && USUAL.contains(end) && end - listed.size() <= 2) return true;
+        return directory.circuits().stream()
+                        .filter(c -> c.position() <= size)
+                        .filter(c -> c.positions().stream().anyMatch(p -> p > size))
+                        .map(c -> c.position() % 2)
+                        .distinct()
+                        .count()
+                > 1;
     }
 
     static String inWords(String panel, Circuit c) {

@@ -37,10 +37,13 @@ final class Supplies {
 
     private static Optional<Mismatch> voltage(Facts facts, Directory own, Connection feeder) {
         Optional<Voltage> here = own.header().voltage().value();
+        List<Voltage> all = Drawn.voltages(facts, feeder.from());
         Optional<Voltage> there = facts.index().paper().directories(feeder.from()).stream()
                 .flatMap(d -> d.header().voltage().value().stream())
                 .findFirst();
-        if (here.isEmpty() || there.isEmpty() || Volts.agree(here.get(), there.get())) return Optional.empty();
+        // where drawings disagree on the feeding board's own voltage, that is told of the board itself
+        if (here.isEmpty() || there.isEmpty() || all.stream().anyMatch(v -> Volts.agree(here.get(), v)))
+            return Optional.empty();
         return Optional.of(new Mismatch(
                 "voltage, with no transformer drawn between them",
                 List.of(

@@ -11,6 +11,8 @@ import java.util.Set;
 /** The reasons of one verdict, each a sentence that an electrician can act on, the gravest first. */
 final class Reasons {
 
+    private static final int NAMED = 6;
+
     private final String name;
     private final List<String> sentences = new ArrayList<>();
     private final Set<Device> spokenOf = new HashSet<>();
@@ -73,7 +75,7 @@ final class Reasons {
                 + devices + ", and "
                 + (points.isEmpty()
                         ? "no drawing shows that."
-                        : "opening " + and(labels(points)) + (backfed ? " does not part it." : " does not open it.")));
+                        : "opening " + these(points) + (backfed ? " does not part it." : " does not open it.")));
     }
 
     void live(Case c, PathWords paths) {
@@ -86,7 +88,7 @@ final class Reasons {
     }
 
     private static String opened(Case c) {
-        return c.drawnPoints.isEmpty() ? "" : "With " + and(labels(c.drawnPoints)) + " open, ";
+        return c.drawnPoints.isEmpty() ? "" : "With " + these(c.drawnPoints) + " open, ";
     }
 
     private static String origin(Case c, PathWords paths) {
@@ -138,6 +140,11 @@ final class Reasons {
     void agree(List<Device> points) {
         say(and(labels(points)) + (points.size() == 1 ? " was" : " were") + " traced to " + name
                 + " as drawn, and no other way for supply was drawn or found. That does not mean that it is dead.");
+    }
+
+    /** By name, or by their number where naming many in each sentence would hide what it says: they are listed beside it. */
+    private static String these(List<Device> points) {
+        return points.size() > NAMED ? "the " + points.size() + " drawn points" : and(labels(points));
     }
 
     private static List<String> labels(List<Device> devices) {

@@ -1,6 +1,7 @@
 package asfound.names;
 
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A circuit description taken apart, made once for each text and then compared often.
@@ -40,6 +41,11 @@ record Description(
      * @param meanings what it may be, each with its number: {@code EXHAUST FAN#1}
      */
     record Tag(String text, String letters, Set<String> meanings) {
+
+        /** What it may be, without its number. */
+        Stream<String> things() {
+            return meanings.stream().map(m -> m.substring(0, m.lastIndexOf('#')));
+        }
 
         boolean matches(Tag other) {
             if (!text.isEmpty() && !other.text.isEmpty()) return text.equals(other.text);

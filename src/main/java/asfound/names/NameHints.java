@@ -49,7 +49,8 @@ public final class NameHints {
     }
 
     /** Goes over the runs of letters; collects them, or says whether one is known. */
-    private static boolean scan(String text, Set<String> words, boolean collect) {
+    private static boolean scan(String written, Set<String> words, boolean collect) {
+        String text = Initials.joined(written);
         int start = -1;
         for (int i = 0; i <= text.length(); i++) {
             char c = i < text.length() ? text.charAt(i) : ' ';

@@ -140,10 +140,10 @@ final class DeviceKeys {
      * number of a breaker ({@code CB 7}) that no drawing shows as a name of its own. Null where it stands for none.
      */
     private static Integer positionOf(Board board, CircuitRef ref) {
-        if (board.drawnNames.contains(ref.key())) return null;
         List<Integer> positions = board.byLabel.isEmpty() ? List.of() : WayNames.positions(ref.name());
         Matcher breaker = BREAKER.matcher(ref.name());
-        if (positions.isEmpty() && breaker.matches()) positions = List.of(Integer.valueOf(breaker.group(1)));
+        boolean isNumber = breaker.matches() && !board.drawnNames.contains(ref.key());
+        if (positions.isEmpty() && isNumber) positions = List.of(Integer.valueOf(breaker.group(1)));
         if (positions.isEmpty()) return null;
         Set<Integer> devices = new HashSet<>();
         for (int p : positions) devices.add(board.lowestOf.get(p));

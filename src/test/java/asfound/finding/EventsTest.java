@@ -93,6 +93,40 @@ class EventsTest {
     }
 
     @Test
+    void a_board_on_whose_voltage_drawings_disagree_is_told_once_and_not_at_its_boards_and_breakers_again() {
+        assertThat(findings(
+                        "HP-4 is panel 480Y/277",
+                        "HP-4 panel 208Y/120",
+                        "HP-5 panel 480Y/277",
+                        "HP-4/1 PANEL HP-5",
+                        "HP-4/4 RECEPT RM 204",
+                        "HP-4/4 feeds Recept rm 204 [480Y/277]"))
+                .containsExactly("drawings-disagree HP-4");
+        assertThat(findings(
+                        "HP-4 panel 208Y/120",
+                        "HP-5 panel 480Y/277",
+                        "HP-4/1 PANEL HP-5",
+                        "HP-4/4 RECEPT RM 204",
+                        "HP-4/4 feeds Recept rm 204 [480Y/277]"))
+                .containsExactly("device-differs HP-4/4", "drawings-disagree HP-5");
+    }
+
+    @Test
+    void a_supply_fan_traced_by_its_mark_with_stops_is_traced_as_drawn() {
+        Building mcc = Building.of(
+                "UTIL is utility",
+                "UTIL/M -> MCC-1",
+                "SF-2 is motor",
+                "MCC-1/1B -> SF-2",
+                "UTIL/M feeds MCC-1",
+                "MCC-1/1B feeds S.F.-2");
+        assertThat(mcc.findings()).isEmpty();
+        assertThat(mcc.verdicts())
+                .extracting(v -> v.equipment() + " " + v.standing())
+                .contains("SF-2 AGREES");
+    }
+
+    @Test
     void a_breaker_named_by_its_device_number_is_that_breaker_and_not_two_positions() {
         assertThat(findings(
                         "MSB/52-1 -> LP-1 100A 3P",

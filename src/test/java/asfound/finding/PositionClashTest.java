@@ -46,4 +46,13 @@ class PositionClashTest {
     void what_is_listed_in_part_has_no_size() {
         assertThat(told(27, "LP-1/35 AHU-1")).isEmpty();
     }
+
+    @Test
+    void a_row_left_out_near_the_end_of_a_42_position_panel_does_not_make_it_one_of_40() {
+        assertThat(told(39, "LP-1/38-40-42 AHU-1").stream().filter(f -> f.contains("past")))
+                .isEmpty();
+        assertThat(told(18, "LP-1/15-17-19 AHU-1", "LP-1/18-20-22 AHU-2").stream()
+                        .filter(f -> f.contains("past")))
+                .isEmpty();
+    }
 }

@@ -90,10 +90,10 @@ class MayHoldTest {
                 if (random.nextInt(3) > 0) text.append(' ');
             }
             String description = text.toString();
-            check(DescriptionParser.FLOOR, MayHold::floor, description, seed);
-            check(DescriptionParser.QUANTITY, t -> MayHold.digit(t) && MayHold.quantity(t), description, seed);
-            check(DescriptionParser.RATING, t -> MayHold.digit(t) && MayHold.rating(t), description, seed);
-            check(DescriptionParser.ROOMS_THROUGH, t -> MayHold.digit(t) && MayHold.range(t), description, seed);
+            check(FixedForms.FLOOR, MayHold::floor, description, seed);
+            check(FixedForms.QUANTITY, t -> MayHold.digit(t) && MayHold.quantity(t), description, seed);
+            check(FixedForms.RATING, t -> MayHold.digit(t) && MayHold.rating(t), description, seed);
+            check(FixedForms.ROOMS_THROUGH, t -> MayHold.digit(t) && MayHold.range(t), description, seed);
         }
     }
 }

@@ -19,6 +19,9 @@ record Column(double left, double right, String heading, List<String> texts, Map
     /** Less than this is no reason to give a column a role. */
     static final double ENOUGH = 0.75;
 
+    /** A heading over nothing speaks a little less for a role, but still for it: further rows may hold something. */
+    private static final double BLANK = 0.95;
+
     static Column of(double left, double right, String heading, List<String> texts) {
         Patience.check();
         Map<Role, Double> weights = new EnumMap<>(Role.class);
@@ -29,10 +32,15 @@ record Column(double left, double right, String heading, List<String> texts, Map
             double head = byHeading.getOrDefault(role, 0.0);
             double content = said == 0 ? 0 : role.isPhaseLoad() ? loads : Contents.weight(role, texts);
             if (said > 0 && role == Role.DESCRIPTION && head >= 0.9) content = Math.max(content, Contents.tags(texts));
-            double weight = said == 0 ? 0.85 * head : head + content;
-            // figures under a heading of another kind are no loads: a demand factor, a size of cable
+            double weight = said == 0 ? BLANK * head : head + content;
+            // figures under a heading of another kind are no loads: a demand factor, a size of cable; nor are the
+            // numbers
+            // of notes that nothing heads
+            boolean loadsToo = role == Role.WIRE && byHeading.keySet().stream().anyMatch(Role::isLoad);
             boolean foreign = role.isPhaseLoad() || role == Role.LOAD;
-            if (foreign && head == 0 && isHeadedOtherwise(byHeading)) weight = 0.4 * content;
+            if (loadsToo && head == 0) weight = 0.4 * content;
+            if (foreign && head == 0 && (isHeadedOtherwise(byHeading) || Contents.areSmall(texts)))
+                weight = 0.4 * content;
             if (said > 0 && content < 0.25 && Contents.judges(role)) weight = 0.4 * head;
             if (weight > 0) weights.put(role, weight);
         }

@@ -63,7 +63,8 @@ final class ColumnHeadings {
                 best = all;
                 bestWeight = weight;
                 if (weight >= 0.6) headingTop = lower;
-            }
+            } else if (weight >= 1)
+                headingTop = lower; // both lines are one usual heading, of which the lower one says enough
         }
         return new Heading(best, headingTop);
     }

@@ -17,6 +17,7 @@ final class Contents {
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern DIGITS = Pattern.compile("[\\d ]+");
+    private static final Pattern SMALL = Pattern.compile("\\d{1,2}");
     private static final Pattern SHORT = Pattern.compile("\\d{1,3}");
 
     /** {@code RCBO type C}: what a device is, and nothing that it feeds. */
@@ -99,6 +100,13 @@ final class Contents {
         double figures = share(texts, t -> FIGURE.matcher(t).matches());
         double ratings = share(texts, t -> SHORT.matcher(t).matches() && DeviceText.isStandard(Integer.parseInt(t)));
         return ratings > 0.75 ? 0.4 * figures : figures;
+    }
+
+    /** Whole numbers of one or two digits alone, too small for loads in VA: numbers of notes, of rooms, of poles. */
+    static boolean areSmall(List<String> all) {
+        return all.stream()
+                .filter(t -> !Texts.saysNothing(t))
+                .allMatch(t -> SMALL.matcher(t).matches());
     }
 
     private static double share(List<String> texts, Predicate<String> fits) {

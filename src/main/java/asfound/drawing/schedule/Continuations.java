@@ -108,8 +108,8 @@ final class Continuations {
         String said = problem.message();
         if (said.equals(Reliability.UNNAMED)) return true;
         return over.found().stream().anyMatch(p -> isOf(said, p))
-                && (said.endsWith(": " + Devices.CARRIED_ON + ".")
-                        || said.endsWith(": " + Reliability.OF_DEVICE_BEFORE + "."));
+                && (said.endsWith(": " + JoinedRows.CARRIED_ON + ".")
+                        || said.endsWith(": " + EntryDoubts.OF_DEVICE_BEFORE + "."));
     }
 
     private static boolean isCleared(Directory read, PageBreak over, int position) {

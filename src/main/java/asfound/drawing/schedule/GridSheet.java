@@ -15,6 +15,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * Lays the cells of a table or worksheet out as a ruled page, so that the one way of reading pages reads them too. A unit
@@ -31,19 +32,32 @@ final class GridSheet {
     private final double[] x;
     private final double[] y;
     private final int[] numbers;
+    /** The rows' numbers as they would be if each took one line; blank rows are counted, and are no rows of the grid. */
+    private final int[] levels;
+
     private final int columns;
     private final Map<Integer, Integer> rowOf = new HashMap<>();
-    private final Map<Long, Area> joined = new HashMap<>();
+    /** By the key of their first cell, in order: what is laid out must not hang on an order of hashes. */
+    private final Map<Long, Area> joined = new TreeMap<>();
+
     private final Set<Long> inside = new HashSet<>();
 
     private GridSheet(Grid grid, List<Area> areas) {
         this.grid = grid;
         columns = grid.rows().stream().mapToInt(r -> r.cells().size()).max().orElse(0);
         numbers = new int[grid.rows().size()];
+        levels = new int[numbers.length];
         for (int r = 0; r < numbers.length; r++) {
             numbers[r] = grid.rows().get(r).number();
             rowOf.put(numbers[r], r);
         }
+        for (int r = 1; r < numbers.length; r++)
+            levels[r] = levels[r - 1]
+                    + Math.max(
+                            1,
+                            numbers[r]
+                                    - numbers[r - 1]
+                                    - furtherLines(grid.rows().get(r - 1)));
         for (Area a : areas) join(a);
         x = new double[columns + 1];
         y = new double[numbers.length + 1];
@@ -52,6 +66,14 @@ final class GridSheet {
 
     static Sheet of(Grid grid, List<Area> areas) {
         return new GridSheet(grid, areas).sheet();
+    }
+
+    /** A row of a text takes as many lines more as its cells have breaks; one of a workbook takes none. */
+    private int furtherLines(GridRow row) {
+        if (!grid.sheet().isEmpty()) return 0;
+        return (int) row.cells().stream()
+                .mapToLong(c -> c.chars().filter(ch -> ch == '\n').count())
+                .sum();
     }
 
     private void join(Area a) {
@@ -83,13 +105,25 @@ final class GridSheet {
                 if (area == null || area.lastColumn() == c)
                     for (String line : text) width[c] = Math.max(width[c], Math.min(WIDEST, line.length()));
             }
-            double above = r > 0 ? Math.min(4, numbers[r] - numbers[r - 1] - 1) * (LINE + 4) : 0;
+            double above = r > 0 ? Math.min(4, levels[r] - levels[r - 1] - 1) * (LINE + 4) : 0;
             if (r == 0) y[0] = 20;
             else y[r] += above;
             y[r + 1] = y[r] + lines * LINE + 4;
         }
+        for (Area area : joined.values()) widen(area, width);
         x[0] = 20;
         for (int c = 0; c < columns; c++) x[c + 1] = x[c] + (width[c] + 3) * LETTER;
+    }
+
+    /** What stands in joined cells fits into them together, so that it does not run into the cells beside. */
+    private void widen(Area area, int[] width) {
+        int columns = area.lastColumn() - area.firstColumn() + 1, room = 3 * (columns - 1);
+        for (int c = area.firstColumn(); c <= area.lastColumn(); c++) room += width[c];
+        int longest = 0;
+        for (String line : lines(area.firstRow(), area.firstColumn())) longest = Math.max(longest, line.length());
+        int lacking = Math.min(WIDEST, longest) - room;
+        if (columns > 0 && lacking > 0)
+            for (int c = area.firstColumn(); c <= area.lastColumn(); c++) width[c] += (lacking + columns - 1) / columns;
     }
 
     private String[] lines(int r, int c) {
@@ -98,6 +132,7 @@ final class GridSheet {
     }
 
     private Sheet sheet() {
+        GridRegions regions = GridRegions.of(levels, filled());
         List<Word> words = new ArrayList<>();
         List<Rule> across = new ArrayList<>(), down = new ArrayList<>();
         for (int r = 0; r < numbers.length; r++)
@@ -105,15 +140,31 @@ final class GridSheet {
                 if (inside.contains(key(r, c))) continue;
                 Area area = joined.getOrDefault(key(r, c), new Area(r, c, r, c));
                 double left = x[c], right = x[area.lastColumn() + 1], top = y[r], bottom = foot(area.lastRow());
-                across.add(new Rule(top, left, right));
-                across.add(new Rule(bottom, left, right));
-                down.add(new Rule(left, top, bottom));
-                down.add(new Rule(right, top, bottom));
-                write(lines(r, c), left, top, bottom, words);
+                if (regions.hold(r, c)) {
+                    across.add(new Rule(top, left, right));
+                    across.add(new Rule(bottom, left, right));
+                    down.add(new Rule(left, top, bottom));
+                    down.add(new Rule(right, top, bottom));
+                }
+                // in cells joined over several rows at the first of them, as the row that the text belongs to
+                write(lines(r, c), left, top, area.lastRow() > r ? foot(r) : bottom, words);
             }
         double width = columns == 0 ? 0 : x[columns] + 20;
         double height = numbers.length == 0 ? 0 : y[numbers.length] + 20;
         return new Sheet(width, height, words, Rules.joined(across), Rules.joined(down), this::place);
+    }
+
+    /** Which cells hold something, those that are joined to such a one among them. */
+    private boolean[][] filled() {
+        boolean[][] filled = new boolean[numbers.length][columns];
+        for (int r = 0; r < numbers.length; r++)
+            for (int c = 0; c < columns; c++) {
+                if (grid.rows().get(r).cell(c).isBlank()) continue;
+                Area area = joined.getOrDefault(key(r, c), new Area(r, c, r, c));
+                for (int i = r; i <= area.lastRow(); i++)
+                    for (int k = c; k <= area.lastColumn(); k++) filled[i][k] = true;
+            }
+        return filled;
     }
 
     private double foot(int r) {
@@ -126,7 +177,7 @@ final class GridSheet {
     }
 
     private static void write(String[] lines, double left, double top, double bottom, List<Word> words) {
-        double first = (top + bottom) / 2 - lines.length * LINE / 2;
+        double first = Math.max(top + 2, (top + bottom) / 2 - lines.length * LINE / 2);
         for (int i = 0; i < lines.length; i++) {
             double at = left + 3;
             for (String word : lines[i].split("\\s+")) {

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 /** What the words above a column say that it holds: the usual headings of the trade, and what their words have in common. */
 final class Headings {
 
-    private static final Pattern PHASE = Pattern.compile("ø\\s*([abc])\\b");
+    private static final Pattern PHASE = Pattern.compile("ø\\s*([abc]|l[123])\\b");
     private static final Pattern KVA = Pattern.compile("\\bk\\.?\\s?v[-.]?\\s?a\\b\\.?");
     private static final Pattern VA = Pattern.compile("\\bv[-.]?\\s?a\\b\\.?");
     private static final Pattern MARKS = Pattern.compile("[^\\p{L}\\p{N}#&%]+");

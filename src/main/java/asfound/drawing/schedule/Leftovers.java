@@ -108,10 +108,11 @@ final class Leftovers {
                 .anyMatch(t -> Math.abs(t.y() - p.centreY()) < 0.4 * p.size());
     }
 
-    /** It stands in a column that has no part in the reading; those that matter are told of as columns. */
+    /** It stands in a column that has no part in the reading; those that matter are told of as columns, but for blank ones. */
     private boolean isPassedOver(Word w) {
         return table.sides().stream()
-                .anyMatch(s -> s.columns().stream().anyMatch(c -> !s.roles().containsValue(c) && c.holds(w.centreX())));
+                .anyMatch(s -> s.columns().stream()
+                        .anyMatch(c -> !c.isBlank() && !s.roles().containsValue(c) && c.holds(w.centreX())));
     }
 
     /** Lines that follow the last row as closely as rows do, and begin as rows begin. */

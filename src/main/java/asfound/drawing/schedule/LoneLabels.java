@@ -104,6 +104,10 @@ final class LoneLabels {
             rightFits = !farRight;
         }
         Optional<Phrase> value = rightFits ? right : belowFits ? below : Optional.empty();
+        // the sums of several columns stand behind one label: none of them is the whole
+        if (field == Field.LOAD_TOTAL
+                && rightFits
+                && toTheRight(right.get()).filter(LoneLabels::isFigure).isPresent()) value = Optional.empty();
         // a sheet's title announces a name as well, but less surely than a label does
         boolean title = TITLE.matcher(label.text()).find();
         int weight = title ? 1 : rightFits && marked ? 3 : 2;
@@ -117,6 +121,10 @@ final class LoneLabels {
         if (label.isPresent() && label.get().end() == words.size() && !(isMain(field) && Values.isMainWord(p.text())))
             return false;
         return Values.fits(field, LabelReader.strip(p.text()));
+    }
+
+    private static boolean isFigure(Phrase p) {
+        return Values.figure(p.text()).isPresent();
     }
 
     /** What mains there are is told in the words of a label: {@code MAIN LUGS}. */

@@ -42,7 +42,7 @@ final class Margin {
         boolean block = said.stream().distinct().count() >= BLOCK;
         if (block && labels * 10 >= own.size() * 6) return true;
         double x = (column.left() + column.right()) / 2;
-        List<Optional<Span>> ruled = spines.stream().map(this::ruled).toList();
+        List<Optional<Span>> ruled = spines.stream().map(s -> ruled(sheet, s)).toList();
         if (ruled.stream().allMatch(Optional::isPresent))
             return ruled.stream().flatMap(Optional::stream).noneMatch(r -> x > r.left() && x < r.right());
         return block && labels * 10 >= own.size() * 3;
@@ -69,7 +69,8 @@ final class Margin {
     }
 
     /** How far the rules across a spine reach; nothing where they are not those of a whole table. */
-    private Optional<Span> ruled(Spine spine) {
+    static Optional<Span> ruled(Sheet sheet, Spine spine) {
+        double size = spine.size();
         double left = spine.left(), right = spine.right();
         for (Rule r : sheet.across().between(spine.firstY() - 2 * size, spine.lastY() + 2 * size))
             if (r.passes(spine.centreX())) {

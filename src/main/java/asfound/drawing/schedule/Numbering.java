@@ -33,7 +33,7 @@ final class Numbering {
         if (several.size() < FEWEST || several.size() * 5L < rated * 3) return false;
         for (Row row : several)
             for (int next = row.number() + 1; next <= Math.min(last, row.number() + 2); next++)
-                if (!byNumber.containsKey(next) || Devices.continues(byNumber.get(next))) return false;
+                if (!byNumber.containsKey(next) || byNumber.get(next).isWithoutDevice()) return false;
         return true;
     }
 

@@ -2,6 +2,7 @@ package asfound.drawing.schedule;
 
 import asfound.model.Directory;
 import asfound.model.Problem;
+import asfound.model.Stated;
 import asfound.recordset.Grid;
 import asfound.recordset.GridRow;
 import java.util.ArrayList;
@@ -15,6 +16,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Rows of a table that begin like circuits and were read as none: a damaged row in between can end a directory early, and
@@ -23,7 +25,7 @@ import java.util.stream.Collectors;
 final class PassedOver {
 
     private static final int NAMED = 8;
-    private static final Pattern NUMBER = Pattern.compile("\\s*(\\d{1,3})(?![\\p{L}\\d.])");
+    private static final Pattern BEFORE_TEXT = Pattern.compile("\\s*(\\d{1,3})[\\s:)]+\\p{L}.*");
 
     private final Grid grid;
     private final List<Directory> directories;
@@ -67,7 +69,7 @@ final class PassedOver {
             Map<Integer, Integer> written = new HashMap<>();
             for (GridRow row : grid.rows()) {
                 OptionalInt number = number(row, column);
-                if (number.isEmpty()) continue;
+                if (number.isEmpty() || isOfHeader(row, column)) continue;
                 int times = written.merge(number.getAsInt(), 1, Integer::sum);
                 if (times > read.getOrDefault(number.getAsInt(), 0) && !passed.contains(row)) passed.add(row);
             }
@@ -96,8 +98,27 @@ final class PassedOver {
         return columns;
     }
 
+    /** A value that a directory's header was read from, and no position. */
+    private boolean isOfHeader(GridRow row, int column) {
+        String cell = row.cell(column).strip();
+        return directories.stream()
+                .flatMap(d -> values(d.header()))
+                .anyMatch(v -> v.raw().equals(cell)
+                        && v.place().filter(p -> p.rowNumber() == row.number()).isPresent());
+    }
+
+    private static Stream<Stated<?>> values(Directory.Header h) {
+        return Stream.of(h.phases(), h.wires(), h.busA(), h.mainA(), h.interruptingKA(), h.voltage());
+    }
+
+    /** The first of the positions in a cell, or the number before a text; a rating is none. */
     private static OptionalInt number(GridRow row, int column) {
-        Matcher m = NUMBER.matcher(row.cell(column));
-        return m.lookingAt() ? OptionalInt.of(Integer.parseInt(m.group(1))) : OptionalInt.empty();
+        String cell = row.cell(column);
+        Optional<PositionText> position = PositionText.parse(cell);
+        if (position.isPresent() && !position.get().isWay())
+            return OptionalInt.of(position.get().first());
+        Matcher m = BEFORE_TEXT.matcher(cell);
+        boolean rating = !m.matches() || DeviceText.parse(cell).isPresent();
+        return rating ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(m.group(1)));
     }
 }

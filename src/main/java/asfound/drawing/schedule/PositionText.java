@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * Positions as written: {@code 7}, {@code 7,9,11}, {@code 7-9-11}; on boards with ways and phases {@code 3L1},
@@ -42,6 +43,21 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
 
     boolean isWay() {
         return !phases.isEmpty();
+    }
+
+    /**
+     * The positions of a device with so many poles; 0 where none are printed. {@code 1-5} with three poles names the ends
+     * of 1, 3, 5.
+     */
+    List<Integer> positions(int poles) {
+        if (isWay())
+            return phases.stream().map(phase -> (first() - 1) * 3 + phase).toList();
+        if (numbers.size() != 2 || poles <= 2) return numbers;
+        int apart = numbers.get(1) - first();
+        if (apart % (poles - 1) != 0) return numbers;
+        return IntStream.range(0, poles)
+                .mapToObj(k -> first() + k * (apart / (poles - 1)))
+                .toList();
     }
 
     /** The number by which rows are put in order: ways with phases are counted across, three to a way. */

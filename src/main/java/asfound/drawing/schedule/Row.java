@@ -18,6 +18,8 @@ final class Row {
      */
     record Cell(String text, Box box, int further) {}
 
+    private static final List<Role> DEVICE = List.of(Role.DESCRIPTION, Role.RATING, Role.DEVICE, Role.POLES);
+
     private final Optional<Spine.Token> token;
     private final int number;
     private final double y;
@@ -47,6 +49,12 @@ final class Row {
 
     double y() {
         return y;
+    }
+
+    /** The positions that the row itself names, of a device with so many poles; 0 where none are printed. */
+    List<Integer> positions(int poles) {
+        if (token.isPresent()) return token.get().text().positions(poles);
+        return number > 0 ? List.of(number) : List.of();
     }
 
     /** Two entries stand in what was taken for one row. */
@@ -84,6 +92,18 @@ final class Row {
 
     boolean saysNothing(Role role) {
         return Texts.saysNothing(text(role));
+    }
+
+    /** Nothing of a device of its own stands in it. */
+    boolean isWithoutDevice() {
+        return DEVICE.stream().allMatch(this::saysNothing);
+    }
+
+    /** It prints the device of a row above once more. */
+    boolean repeats(Row head) {
+        return DEVICE.stream()
+                .filter(role -> !saysNothing(role))
+                .allMatch(role -> Texts.upper(text(role)).equals(Texts.upper(head.text(role))));
     }
 
     List<Box> boxes() {

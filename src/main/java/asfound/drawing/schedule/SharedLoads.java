@@ -27,9 +27,12 @@ final class SharedLoads {
         while (from > 0 && isLoad(all.get(from - 1), left.spine().centreX())) from--;
         while (to < all.size() && isLoad(all.get(to), left.spine().centreX())) to++;
         int columns = to - from;
+        List<Column> middle = all.subList(from, to);
+        // loads at its outer side are a side's own, and so are those in the middle the other's
+        if (hasOthers(left, middle) || hasOthers(right, middle)) return List.of(left, right);
         boolean balanced = cut - from == to - cut;
-        if (columns > 2 && isEachOwn(all.subList(from, to))) return halved(left, right, all.subList(from, to));
-        if (columns != 4 && columns != 6 || balanced && isMirrored(all.subList(from, to))) return List.of(left, right);
+        if (columns > 2 && isEachOwn(middle)) return halved(left, right, middle);
+        if (columns != 4 && columns != 6 || balanced && isMirrored(middle)) return List.of(left, right);
         Map<Role, Column> ofLeft = without(left), ofRight = without(right);
         for (int k = 0; k < columns / 2; k++) {
             ofLeft.put(PHASES[k], all.get(from + 2 * k));
@@ -38,6 +41,10 @@ final class SharedLoads {
         return List.of(
                 new Side(left.spine(), left.columns(), ofLeft, left.quality()),
                 new Side(right.spine(), right.columns(), ofRight, right.quality()));
+    }
+
+    private static boolean hasOthers(Side side, List<Column> middle) {
+        return side.roles().entrySet().stream().anyMatch(e -> e.getKey().isLoad() && !middle.contains(e.getValue()));
     }
 
     /** Both halves of the columns name the same phases, each once: {@code A B C | A B C}, {@code A B | B A}. */

@@ -35,7 +35,8 @@ final class SheetReader {
         PanelReader panels = new PanelReader(sheet, phrases, settings);
         List<List<PanelReader.Circuits>> read =
                 tables.stream().map(t -> panels.read(t, "")).toList();
-        List<Box> boxes = tables.stream().map(Table::box).toList();
+        List<Box> boxes = new ArrayList<>();
+        for (int t = 0; t < tables.size(); t++) boxes.add(whole(tables.get(t), read.get(t)));
         List<HeaderText> headers = Headers.of(sheet, phrases, boxes).read();
         Set<Box> labelled = new HashSet<>();
         headers.forEach(h -> labelled.addAll(h.labelled()));
@@ -98,6 +99,11 @@ final class SheetReader {
         return new SheetReading(parts, problems);
     }
 
+    /** A table with the rows below its last position, which no header has a part in. */
+    private static Box whole(Table table, List<PanelReader.Circuits> read) {
+        return read.stream().map(PanelReader.Circuits::box).reduce(table.box(), Box::union);
+    }
+
     /** The table below that completes one without a name of its own; 0 where none does. */
     private static int otherHalf(List<Table> tables, List<HeaderText> headers, int t) {
         for (int o = t + 1; o < tables.size(); o++)
@@ -143,7 +149,7 @@ final class SheetReader {
         }
         Directory.Header head = circuits.name().isEmpty() ? header.header() : named(circuits.name(), place);
         String panel = head.designation().or(fallback);
-        Reliability relied =
+        Doubts relied =
                 Reliability.of(circuits, leftovers, table, head.designation().isStated(), sheet::place);
         List<Problem> problems = new ArrayList<>(relied.problems());
         for (Value v : header.unread())

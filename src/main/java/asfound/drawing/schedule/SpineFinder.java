@@ -105,7 +105,8 @@ final class SpineFinder {
     }
 
     private boolean isHeadedBetween(Phrase above, Phrase below) {
-        if (between(above, below).stream().anyMatch(p -> isPosition(p.text()))) return true;
+        // what may head positions stands over them and never among them
+        if (between(above, below).stream().anyMatch(p -> Headings.weight(p.text(), Role.POSITION) > 0)) return true;
         return turnedHeading(below).filter(h -> h.y() > above.centreY()).isPresent();
     }
 

@@ -3,6 +3,7 @@ package asfound.drawing.schedule;
 import asfound.model.Directory;
 import asfound.model.Place;
 import asfound.model.Problem;
+import asfound.recordset.CrossedOut;
 import asfound.recordset.Grid;
 import asfound.recordset.GridReading;
 import asfound.recordset.Grids;
@@ -56,6 +57,10 @@ final class TableFileReader {
                 source.kind() == Source.Kind.WORKBOOK && !grids.grids().isEmpty()
                         ? MergedCells.read(source.path(), limits.amount(Limit.JOINED_CELLS))
                         : Map.of();
+        Map<String, List<CrossedOut.Cell>> crossed =
+                source.kind() == Source.Kind.WORKBOOK && !grids.grids().isEmpty()
+                        ? CrossedOut.read(source.path())
+                        : Map.of();
         SheetReader reader = new SheetReader(settings);
         for (Grid grid : grids.grids()) {
             if (merged.getOrDefault(grid.sheet(), List.of()).size() > limits.amount(Limit.JOINED_CELLS)) {
@@ -65,9 +70,14 @@ final class TableFileReader {
             String name = grid.sheet().isEmpty() ? Names.ofFile(source.file()) : grid.sheet();
             SheetReader.SheetReading read =
                     reader.read(GridSheet.of(grid, merged.getOrDefault(grid.sheet(), List.of())), name);
-            List<Directory> own = read.parts().stream().map(Extent::checked).toList();
+            CrossedOutRows struck = new CrossedOutRows(grid, crossed.getOrDefault(grid.sheet(), List.of()));
+            List<Directory> own = read.parts().stream()
+                    .map(Extent::checked)
+                    .map(struck::doubted)
+                    .toList();
             directories.addAll(own);
             problems.addAll(read.problems());
+            problems.addAll(struck.problems());
             PassedOver.problem(grid, own).ifPresent(problems::add);
             if (own.isEmpty() && read.problems().isEmpty() && !grid.rows().isEmpty()) problems.add(notRecognised(grid));
         }

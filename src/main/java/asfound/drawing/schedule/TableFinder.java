@@ -25,7 +25,7 @@ final class TableFinder {
     }
 
     List<Table> find() {
-        for (List<Spine> band : bands(new SpineFinder(sheet, phrases).find())) read(band);
+        for (List<Spine> band : bands(new SpineFinder(sheet, phrases).find())) readParted(band);
         tables.sort(Comparator.comparingDouble((Table t) -> Math.round(t.box().y() / 20))
                 .thenComparingDouble(t -> t.box().x()));
         return tables;
@@ -61,6 +61,49 @@ final class TableFinder {
                         < 0.3 * lone.size());
     }
 
+    /** Parts a band where another table begins beside it, and reads each part up to where its neighbours begin. */
+    private void readParted(List<Spine> band) {
+        List<List<Spine>> parts = new ArrayList<>();
+        for (Spine s : band) {
+            List<Spine> before = parts.isEmpty() ? List.of() : parts.get(parts.size() - 1);
+            if (before.isEmpty() || !isAnothers(before, s)) {
+                if (before.isEmpty()) parts.add(before = new ArrayList<>());
+                before.add(s);
+            } else parts.add(new ArrayList<>(List.of(s)));
+        }
+        double left = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < parts.size(); i++) {
+            boolean last = i == parts.size() - 1;
+            double right = last ? Double.POSITIVE_INFINITY : between(parts.get(i), parts.get(i + 1));
+            read(parts.get(i), new Span(left, right));
+            left = right;
+        }
+    }
+
+    /** Its positions begin anew, in rows that begin on another level or within rules of their own. */
+    private boolean isAnothers(List<Spine> before, Spine next) {
+        if (next.everyNumber().stream().noneMatch(n -> n == 1)) return false;
+        Spine last = before.get(before.size() - 1);
+        boolean level = Math.abs(last.firstY() - next.firstY()) <= 1.2 * Math.max(last.pitch(), next.pitch());
+        return !level && last.headed() && next.headed() || isRuledApart(before, next);
+    }
+
+    private boolean isRuledApart(List<Spine> before, Spine next) {
+        Optional<Span> own = Margin.ruled(sheet, next);
+        return own.isPresent()
+                && before.stream()
+                        .map(s -> Margin.ruled(sheet, s))
+                        .allMatch(
+                                r -> r.filter(b -> b.right() < own.get().left()).isPresent());
+    }
+
+    /** Where the one table ends and the next begins: at the widest blank between their positions. */
+    private double between(List<Spine> left, List<Spine> right) {
+        Box a = left.stream().map(TableFinder::boxOf).reduce(Box::union).orElseThrow();
+        Box b = right.stream().map(TableFinder::boxOf).reduce(Box::union).orElseThrow();
+        return Gutter.between(phrases, a, b);
+    }
+
     private static boolean sideBySide(Spine a, Spine b) {
         double overlap = Math.min(a.lastY(), b.lastY()) - Math.max(a.firstY(), b.firstY());
         double shorter = Math.min(a.lastY() - a.firstY(), b.lastY() - b.firstY());
@@ -68,15 +111,15 @@ final class TableFinder {
         return apart && (overlap > 0.5 * shorter && overlap > 0 || Math.abs(a.firstY() - b.firstY()) < a.size());
     }
 
-    private void read(List<Spine> band) {
+    private void read(List<Spine> band, Span limits) {
         List<Spine> spines = new ArrayList<>(band);
         while (!spines.isEmpty()) {
-            Columns columns = ColumnFinder.find(sheet, phrases, spines, Span.OPEN);
+            Columns columns = ColumnFinder.find(sheet, phrases, spines, limits);
             List<Side> sides = Sides.of(spines, columns);
             List<Spine> poor = new ArrayList<>();
             for (Side side : sides) if (!isSide(side)) poor.add(side.spine());
             if (poor.isEmpty() || arePlainHalves(sides)) {
-                join(sides, columns);
+                join(sides, columns, limits);
                 return;
             }
             // what is no side may have stood in the way of one: the rest is tried without the worst
@@ -120,17 +163,15 @@ final class TableFinder {
     }
 
     /** Puts neighbouring sides together where they continue each other's numbers. */
-    private void join(List<Side> sides, Columns columns) {
+    private void join(List<Side> sides, Columns columns, Span limits) {
         int i = 0;
         while (i < sides.size()) {
             List<Side> panel = new ArrayList<>(List.of(sides.get(i)));
             while (i + panel.size() < sides.size() && belongs(panel, sides.get(i + panel.size())))
                 panel.add(sides.get(i + panel.size()));
             int end = i + panel.size();
-            double left = i == 0 ? Double.NEGATIVE_INFINITY : sides.get(i - 1).right();
-            double right = end == sides.size()
-                    ? Double.POSITIVE_INFINITY
-                    : sides.get(end).left();
+            double left = i == 0 ? limits.left() : sides.get(i - 1).right();
+            double right = end == sides.size() ? limits.right() : sides.get(end).left();
             if (panel.size() == sides.size()) add(panel, columns);
             else closer(panel, columns, new Span(left, right));
             i = end;

@@ -78,9 +78,14 @@ public final class IsolationSheet {
             sources(paths);
             record();
             Flow own = lengthwise();
-            picture(own, picture, paths, scale(own, picture, own.free() - 80));
+            picture(own, picture, paths, scale(own, picture, own.free() - 80 - lines(paths)));
         }
         IsolationFoot.draw(file, audit, equipment.name());
+    }
+
+    /** Room for what is said about lines that are not drawn. */
+    private static double lines(SupplyPaths paths) {
+        return paths.linesNotShown() > 0 ? 14 : 0;
     }
 
     private Flow upright() {
@@ -94,7 +99,7 @@ public final class IsolationSheet {
     /** Draws the whole sheet where the picture has room beside the rest; gives whether it had. */
     private boolean fits(Supplier<Flow> on, double after, SupplyPaths paths, PathPicture picture) {
         begin(on);
-        double scale = scale(flow, picture, flow.free() - after);
+        double scale = scale(flow, picture, flow.free() - after - lines(paths));
         boolean noLargerOnItsOwn = flow.isLengthwise() && scale == flow.width() / picture.width();
         if (scale < SMALLEST && !noLargerOnItsOwn) return false;
         picture(flow, picture, paths, scale);
@@ -172,6 +177,11 @@ public final class IsolationSheet {
             flow.text(
                     "Further up there are " + paths.notShown()
                             + " more pieces of equipment that this picture has no room for; the report shows them.",
+                    Type.bold(8.5));
+        if (paths.linesNotShown() > 0)
+            flow.text(
+                    "Where many alike lie between the same two, five are drawn: " + paths.linesNotShown()
+                            + " more are not in this picture; the report shows them.",
                     Type.bold(8.5));
     }
 

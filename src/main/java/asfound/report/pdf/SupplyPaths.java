@@ -6,6 +6,7 @@ import asfound.network.Connection;
 import asfound.network.Connection.Flow;
 import asfound.network.Equipment;
 import asfound.network.Network;
+import asfound.network.Standing;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -28,16 +29,23 @@ import java.util.TreeSet;
  * @param sources of supply on these paths, the nearest first, also those too far to be shown
  * @param unknown equipment of unknown supply on these paths
  * @param notShown how much further equipment on the paths was too far to be shown
+ * @param linesNotShown how many connections stand for themselves no more, beside so many alike between the same two
  */
 record SupplyPaths(
         List<List<Equipment>> layers,
         List<Connection> connections,
         List<Equipment> sources,
         List<Equipment> unknown,
-        int notShown) {
+        int notShown,
+        int linesNotShown) {
 
     /** More boxes than this cannot be read on one printed sheet. */
     static final int MOST = 14;
+
+    /** More lines of one standing between the same two boxes than this tell nothing more. */
+    private static final int MOST_ALIKE = 5;
+
+    private record Alike(String from, String to, Standing standing) {}
 
     static SupplyPaths of(Network network, String target) {
         return of(network, target, MOST);
@@ -75,16 +83,21 @@ record SupplyPaths(
                         && names.contains(c.to())
                         && !c.from().equals(c.to()))
                 .toList();
+        Map<Alike, Integer> drawn = new HashMap<>();
+        List<Connection> lines = between.stream()
+                .filter(c -> drawn.merge(new Alike(c.from(), c.to(), c.standing()), 1, Integer::sum) <= MOST_ALIKE)
+                .toList();
         List<Equipment> others =
                 all.stream().filter(e -> !e.name().equals(target)).toList();
         return new SupplyPaths(
                 layers,
-                between,
+                lines,
                 others.stream().filter(e -> e.kind().isSource()).toList(),
                 others.stream()
                         .filter(e -> !e.kind().isSource() && !fed.contains(e.name()))
                         .toList(),
-                all.size() - shown.size());
+                all.size() - shown.size(),
+                between.size() - lines.size());
     }
 
     /** Everything from which supply can pass to the target, nearest first. */

@@ -87,7 +87,7 @@ class OfficeRowsTest {
                     .containsExactly("[43] 600", "[45] 700", "[47] 900", "[49] 800");
             assertThat(Readings.said(d.problems()))
                     .contains("Position 43 has a load, and neither a description nor a rating: "
-                            + Reliability.OF_DEVICE_BEFORE + ".");
+                            + EntryDoubts.OF_DEVICE_BEFORE + ".");
         }
     }
 

@@ -13,7 +13,7 @@ final class SaidOf {
             + "|was not read: the file|content is damaged|looks like a schedule and could not be explained"
             + "|No panel schedule was recognised).*");
     private static final Pattern TABLE = Pattern.compile("(Only (odd|even) positions|No column of|One side ends"
-            + "|A column was not understood|No designation was found|Two directories|The directory '|Most circuits"
+            + "|A column was not understood|A second column of the kind|No designation was found|Two directories|The directory '|Most circuits"
             + "|\\d+ positions between).*");
     private static final Pattern NAMED =
             Pattern.compile("(?i)positions? (\\d+(?:(?:, | and | to )\\d+)*)|\\[([\\d, ]+)]");

@@ -24,9 +24,13 @@ final class SampleCheck {
     private final List<SamplePanel> panels;
     private final Shown shown;
     private final ScheduleReading reading;
+    /** Whether a difference counts as well where something was said of it. */
+    private final boolean all;
+
     private final List<String> silent = new ArrayList<>();
 
-    private SampleCheck(List<SamplePanel> panels, Shown shown, ScheduleReading reading) {
+    private SampleCheck(List<SamplePanel> panels, Shown shown, ScheduleReading reading, boolean all) {
+        this.all = all;
         this.panels = panels;
         this.shown = shown;
         this.reading = reading;
@@ -49,13 +53,23 @@ final class SampleCheck {
     }
 
     static List<String> silentDifferences(List<SamplePanel> panels, Shown shown, ScheduleReading reading) {
-        SampleCheck check = new SampleCheck(panels, shown, reading);
+        return differences(panels, shown, reading, false);
+    }
+
+    /** All that differs, whether or not the reader said that it doubts it. */
+    static List<String> differences(List<SamplePanel> panels, Shown shown, ScheduleReading reading) {
+        return differences(panels, shown, reading, true);
+    }
+
+    private static List<String> differences(
+            List<SamplePanel> panels, Shown shown, ScheduleReading reading, boolean all) {
+        SampleCheck check = new SampleCheck(panels, shown, reading, all);
         check.run();
         return check.silent;
     }
 
     private void run() {
-        if (reading.problems().stream().anyMatch(SaidOf::wholePage)) return;
+        if (!all && reading.problems().stream().anyMatch(SaidOf::wholePage)) return;
         Set<String> names = new TreeSet<>();
         for (SamplePanel panel : panels) {
             names.add(plain(panel.name()));
@@ -66,12 +80,13 @@ final class SampleCheck {
                 boolean nameless = reading.directories().stream()
                         .anyMatch(d -> d.header().designation().isBlank()
                                 && !d.problems().isEmpty());
-                if (!nameless && reading.problems().stream().noneMatch(p -> SaidOf.title(p, panel.name())))
+                if (all || !nameless && reading.problems().stream().noneMatch(p -> SaidOf.title(p, panel.name())))
                     silent.add("panel " + panel.name() + " is missing");
             } else differences(panel, read.get());
         }
         for (Directory d : reading.directories())
-            if (!names.contains(plain(d.panel())) && d.problems().stream().noneMatch(SaidOf::wholeTable))
+            if (!names.contains(plain(d.panel()))
+                    && (all || d.problems().stream().noneMatch(SaidOf::wholeTable)))
                 silent.add("there is no panel " + d.panel());
     }
 
@@ -82,8 +97,7 @@ final class SampleCheck {
     private void differences(SamplePanel panel, Directory read) {
         List<Problem> said = new ArrayList<>(read.problems());
         for (Problem p : reading.problems()) if (p.message().contains("'" + read.panel() + "'")) said.add(p);
-        if (read.confidence() < Directory.DOUBTFUL) return;
-        if (said.stream().anyMatch(SaidOf::wholeTable)) return;
+        if (!all && (read.confidence() < Directory.DOUBTFUL || said.stream().anyMatch(SaidOf::wholeTable))) return;
         TreeMap<Integer, String> want = new TreeMap<>(), got = new TreeMap<>();
         Map<Integer, Set<Integer>> around = new TreeMap<>();
         for (SampleCircuit c : panel.circuits())
@@ -100,7 +114,7 @@ final class SampleCheck {
         all.addAll(got.keySet());
         for (int p : all) {
             String w = want.getOrDefault(p, ""), g = got.getOrDefault(p, "");
-            if (!w.equals(g) && said.stream().noneMatch(s -> SaidOf.positions(s, around.get(p), w)))
+            if (!w.equals(g) && (this.all || said.stream().noneMatch(s -> SaidOf.positions(s, around.get(p), w))))
                 silent.add(panel.name() + " at " + p + ": drawn " + w + ", read " + g);
         }
         header(panel, read.header(), said);
@@ -124,7 +138,7 @@ final class SampleCheck {
     private void header(SamplePanel panel, String field, Stated<?> read, List<Problem> said) {
         String want = panel.header().get(field);
         if (!read.isStated() || same(want, read.value().orElseThrow())) return;
-        if (said.stream().noneMatch(p -> SaidOf.header(p, read.raw())))
+        if (all || said.stream().noneMatch(p -> SaidOf.header(p, read.raw())))
             silent.add(panel.name() + ": drawn " + field + " " + want + ", read " + read.raw());
     }
 
