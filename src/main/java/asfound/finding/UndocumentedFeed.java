@@ -1,10 +1,16 @@
 package asfound.finding;
 
 import asfound.finding.Comparison.Answer;
+import asfound.network.Connection;
+import asfound.network.Equipment;
+import asfound.network.Standing;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
- * A device drawn spare, as a space or not at all was traced to something.
+ * A device drawn spare, as a space or not at all was traced to something. So is a way from one board to another on which
+ * no device was seen, where no drawing shows that the one feeds the other.
  */
 public record UndocumentedFeed(Event event) implements Finding {
 
@@ -30,10 +36,52 @@ public record UndocumentedFeed(Event event) implements Finding {
     }
 
     private static List<UndocumentedFeed> find(Facts facts) {
-        return facts.open().stream()
-                .filter(c -> c.answer() == Answer.UNDRAWN)
-                .map(c -> at(facts, c))
+        return Stream.concat(
+                        facts.open().stream()
+                                .filter(c -> c.answer() == Answer.UNDRAWN)
+                                .map(c -> at(facts, c)),
+                        facts.network().connections().stream()
+                                .filter(way -> isUndrawn(facts, way))
+                                .map(way -> without(facts, way)))
                 .toList();
+    }
+
+    /** What no drawing shows at either end, and sources, are told as such. */
+    private static boolean isUndrawn(Facts facts, Connection way) {
+        return way.standing() == Standing.FOUND
+                && way.devices().isEmpty()
+                && Stream.of(way.from(), way.to())
+                        .allMatch(e -> !facts.kindOf(e).isPureSource()
+                                && facts.index()
+                                        .equipment(e)
+                                        .filter(Equipment::drawn)
+                                        .isPresent());
+    }
+
+    private static UndocumentedFeed without(Facts facts, Connection way) {
+        String from = way.from(), to = way.to();
+        String correction =
+                "Find the device in " + from + " that feeds " + to + ", and draw " + to + " as fed from there.";
+        List<Correction> corrections = new ArrayList<>();
+        if (facts.index().paper().hasOneLine())
+            corrections.add(new Correction(
+                    facts.index().paper().forNewRow(),
+                    from,
+                    "",
+                    Correction.Field.FEEDER_ROW,
+                    "",
+                    from + ", , " + to,
+                    correction));
+        return new UndocumentedFeed(Events.about(Finding.Part.of(from))
+                .part(Finding.Part.of(to))
+                .severity(Severities.fails(facts, to) ? Severity.DANGER : Severity.WARNING)
+                .sides("not drawn", from + " feeds " + to)
+                .says(
+                        from + " was traced to feed " + to + ", which no drawing shows; at which device, was not seen.",
+                        correction)
+                .evidence(way.evidence())
+                .corrections(corrections)
+                .build());
     }
 
     private static UndocumentedFeed at(Facts facts, Comparison c) {

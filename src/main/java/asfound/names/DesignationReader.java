@@ -112,8 +112,9 @@ final class DesignationReader {
     }
 
     private boolean isTail(DesignationToken t) {
-        return TAIL.contains(t.text())
-                || (MAINS.contains(t.text()) && tokens.stream().anyMatch(DesignationToken::isDigits));
+        boolean named = tokens.stream().anyMatch(DesignationToken::isDigits)
+                || (tokens.size() > 2 && Family.ofWord(tokens.get(0).text()).isPresent());
+        return TAIL.contains(t.text()) || (MAINS.contains(t.text()) && named);
     }
 
     private DesignationToken last() {

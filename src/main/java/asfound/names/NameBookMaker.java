@@ -121,19 +121,31 @@ final class NameBookMaker {
     /** Joins a form with those that it may mean if these are one thing; two things nobody may choose between. */
     private void joinOrSay(String form, Designation d, Set<String> others) {
         if (form.startsWith("=")) return;
+        List<String> meant = others.stream()
+                .filter(other -> !other.startsWith("=") && groups.mayJoin(form, other) && !bothListed(form, other))
+                .toList();
         Set<String> roots = new TreeSet<>();
-        for (String other : others)
-            if (!other.startsWith("=") && groups.mayJoin(form, other) && !bothListed(form, other))
-                roots.add(groups.root(other));
+        for (String other : meant) roots.add(groups.root(other));
         roots.remove(groups.root(form));
         if (roots.size() == 1) {
             String other = roots.iterator().next();
             if (groups.join(form, other) && d.core().isEmpty()) say(form, Ambiguity.taken(d.raw(), textOf(other)));
+        } else if (roots.size() > 1 && areOneThing(meant)) {
+            meant.forEach(other -> groups.join(form, other));
         } else if (roots.size() > 1 && usesOfForm.containsKey(form)) {
             say(
                     form,
                     Ambiguity.several(d.raw(), roots.stream().map(this::textOf).toList()));
         }
+    }
+
+    /** {@code A}, {@code PANEL A} and {@code Panel A (Rm 337)}: one core, and nothing that sets any two of them apart. */
+    private boolean areOneThing(List<String> forms) {
+        Map<String, Designation> all = index.forms();
+        boolean oneCore = forms.stream().map(f -> all.get(f).core()).distinct().count() == 1;
+        return oneCore
+                && !isTorn(new TreeSet<>(forms))
+                && forms.stream().allMatch(a -> forms.stream().allMatch(b -> groups.mayJoin(a, b)));
     }
 
     /** Two ways of writing that one drawing lists side by side, with a word of kind between them, are two things. */

@@ -127,6 +127,27 @@ class EventsTest {
     }
 
     @Test
+    void a_board_seen_to_be_fed_by_another_than_drawn_is_an_undocumented_feed_though_no_device_was_seen() {
+        String[] drawn = {
+            "MSB/F1 -> DP-1",
+            "MSB/F2 -> DP-2",
+            "DP-1/2 PANEL LP-1",
+            "T-1 is transformer",
+            "DP-1/4 -> T-1",
+            "T-1 -> LP-2"
+        };
+        assertThat(findings(and(drawn, "LP-1 fed by DP-2"))).containsExactly("undocumented-feed DP-2, LP-1");
+        assertThat(findings(and(drawn, "LP-1 fed by DP-1"))).isEmpty();
+        assertThat(findings(and(drawn, "LP-2 fed by DP-1", "LP-2 fed by T-1"))).isEmpty();
+    }
+
+    private static String[] and(String[] drawn, String... seen) {
+        return java.util.stream.Stream.of(drawn, seen)
+                .flatMap(java.util.Arrays::stream)
+                .toArray(String[]::new);
+    }
+
+    @Test
     void a_breaker_named_by_its_device_number_is_that_breaker_and_not_two_positions() {
         assertThat(findings(
                         "MSB/52-1 -> LP-1 100A 3P",

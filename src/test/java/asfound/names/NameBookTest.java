@@ -209,6 +209,16 @@ class NameBookTest {
     }
 
     @Test
+    void a_bare_letter_with_and_without_word_and_room_is_one_panel_where_there_is_no_other() {
+        NameBook book = drawn("A", "PANELBOARD A", "Panel A (Rm 337)", "PNL. A, Rm 337", "PNL A MLO", "B", "Panel B");
+        assertThat(book.names()).containsExactly("A", "B");
+        assertThat(book.problems()).isEmpty();
+        NameBook two = drawn("A", "Panel A (Rm 337)", "Panel A (Rm 204)");
+        assertThat(two.nameOf("Panel A (Rm 337)")).isNotEqualTo(two.nameOf("Panel A (Rm 204)"));
+        assertThat(drawn("A", "PANEL A", "XFMR A").names()).containsExactly("A", "XFMR A");
+    }
+
+    @Test
     void a_letter_of_another_script_is_said_and_not_matched() {
         NameBook book = drawn("LP-2A", "LP-2\u0391");
         assertThat(book.nameOf("LP-2\u0391")).contains("LP-2\u0391");
