@@ -38,7 +38,9 @@ final class Disputes {
                                 .computeIfAbsent(drawing, a -> new HashSet<>(2))
                                 .add(c.to()));
         }
-        bySupplied.values().forEach(accounts -> compareAll(accounts.values()));
+        bySupplied
+                .values()
+                .forEach(accounts -> compareAll(accounts.values(), accounts.getOrDefault(Claim.ONE_LINE, List.of())));
         for (Claim c : claims)
             c.fromDevice().ifPresent(d -> {
                 if (byDevice.containsKey(d) && isContested(byDevice.get(d), showings.getOrDefault(d, List.of())))
@@ -50,11 +52,14 @@ final class Disputes {
         return disputed.contains(claim);
     }
 
-    private void compareAll(Collection<List<Claim>> accounts) {
+    /** What the one-line itself shows side by side, a header and an entry that name one each do not dispute. */
+    private void compareAll(Collection<List<Claim>> accounts, List<Claim> oneLine) {
         List<List<Claim>> all = List.copyOf(accounts);
         for (int i = 0; i < all.size(); i++)
             for (int j = i + 1; j < all.size(); j++)
-                if (!isWithin(all.get(i), all.get(j)) && !isWithin(all.get(j), all.get(i))) {
+                if (!isWithin(all.get(i), all.get(j))
+                        && !isWithin(all.get(j), all.get(i))
+                        && !(isWithin(all.get(i), oneLine) && isWithin(all.get(j), oneLine))) {
                     disputed.addAll(all.get(i));
                     disputed.addAll(all.get(j));
                 }

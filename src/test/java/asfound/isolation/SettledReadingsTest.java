@@ -227,6 +227,30 @@ class SettledReadingsTest {
     }
 
     @Test
+    void two_supplies_that_the_one_line_shows_side_by_side_are_two_points_and_no_disagreement() {
+        assertThat(drawnPoints(tied(), "LP-1")).containsExactly("LP-2/12", "MDP/7");
+        assertThat(drawnPoints(tied(), "LP-2")).containsExactly("LP-2/12", "UTIL-B/M2");
+        assertThat(standing(tied(), "LP-1")).isEqualTo(UNPROVEN);
+        assertThat(standing(tied().saw("LP-2", "12", "feeds", "LP-1"), "LP-1")).isEqualTo(AGREES);
+    }
+
+    /** LP-2 from a service of its own, and a tie to LP-1, which its schedule lists and the header of LP-1 leaves out. */
+    private static Building tied() {
+        return new Building()
+                .equipment("UTIL", EquipmentKind.UTILITY)
+                .equipment("UTIL-B", EquipmentKind.UTILITY)
+                .feeder("UTIL", "M1", "MDP")
+                .feeder("MDP", "7", "LP-1")
+                .feeder("UTIL-B", "M2", "LP-2")
+                .tie("LP-2", "12", "LP-1")
+                .panel("LP-2", "UTIL-B M2", "12 LP-1")
+                .panel("LP-1", "MDP CKT 7", "1 LTG")
+                .saw("UTIL", "M1", "feeds", "MDP")
+                .saw("UTIL-B", "M2", "feeds", "LP-2")
+                .saw("MDP", "7", "feeds", "LP-1");
+    }
+
+    @Test
     void a_generator_found_on_a_panel_is_led_back_through_its_traced_feeder_though_a_header_names_another() {
         Building b = workshop()
                 .equipment("DP-2", EquipmentKind.PANEL, "UTIL CKT 2")
