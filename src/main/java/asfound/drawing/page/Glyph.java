@@ -16,6 +16,11 @@ record Glyph(String text, Box box, double size, int quarters, int piece) {
     /** What a letter says whose font does not tell. */
     static final String UNKNOWN = "\uFFFD";
 
+    /** The same letter in another frame. */
+    Glyph in(Turn frame) {
+        return frame.quarters() == 0 ? this : new Glyph(text, frame.toFrame(box), size, quarters, piece);
+    }
+
     boolean isSpace() {
         return text.isBlank();
     }

@@ -46,9 +46,9 @@ public final class PageReader {
                 document.getPage(number - 1), new HiddenContent(document), mostObjects, mostBytes, deadlineNanos);
         try {
             scan.scan();
-        } catch (PageScan.PageTimeException e) {
+        } catch (ContentWalk.PageTimeException e) {
             throw new TooLongException(e);
-        } catch (PageScan.PageObjectsException e) {
+        } catch (ContentWalk.PageObjectsException e) {
             throw new TooMuchException(e);
         } catch (StreamCheck.TooMuchException e) {
             throw new ExpandingException(e);
@@ -141,9 +141,7 @@ public final class PageReader {
     /** The letters that run in one direction, in their own frame. */
     private static List<Glyph> running(List<Glyph> all, int quarters, Turn own) {
         List<Glyph> running = new ArrayList<>();
-        for (Glyph g : all)
-            if (g.quarters() == quarters)
-                running.add(new Glyph(g.text(), own.toFrame(g.box()), g.size(), quarters, g.piece()));
+        for (Glyph g : all) if (g.quarters() == quarters) running.add(g.in(own));
         return running;
     }
 

@@ -4,9 +4,7 @@ import asfound.model.Box;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Joins letters into words. Letters that were placed one after the other are tried first, so that two texts that overlap
@@ -28,7 +26,7 @@ final class WordBuilder {
 
     /** A word as it grows. */
     private static final class Run {
-        private final StringBuilder text = new StringBuilder();
+        private final StringBuilder text;
         private Box box;
         private final double size;
         private final int piece;
@@ -36,7 +34,7 @@ final class WordBuilder {
 
         Run(Glyph g) {
             piece = g.piece();
-            text.append(g.text());
+            text = new StringBuilder(g.text());
             box = g.box();
             size = g.size();
         }
@@ -54,45 +52,13 @@ final class WordBuilder {
 
     /** The words of letters that all run from left to right in their frame. */
     static List<Word> build(List<Glyph> letters, Rules down, boolean upright) {
-        List<Glyph> once = withoutDoubles(letters);
+        List<Glyph> once = Doubles.without(letters);
         WordBuilder builder = new WordBuilder(down, tracking(once));
         List<Run> runs = builder.inOrderOfContent(once);
         List<Box> spaces = once.stream().filter(Glyph::isSpace).map(Glyph::box).toList();
         List<Word> words = new ArrayList<>();
         for (Run r : builder.sideBySide(runs, spaces)) words.add(new Word(r.text.toString(), r.box, r.size, upright));
         return words;
-    }
-
-    /** Type made bold by printing it twice, a hair apart, is read once. */
-    private static List<Glyph> withoutDoubles(List<Glyph> letters) {
-        Map<Long, List<Glyph>> near = new HashMap<>(2 * letters.size());
-        List<Glyph> out = new ArrayList<>(letters.size());
-        for (Glyph g : letters) {
-            double reach = 0.13 * g.size(), x = g.box().x(), y = g.box().bottom();
-            boolean again = false;
-            for (long r = cell(y - reach); r <= cell(y + reach) && !again; r++)
-                for (long c = cell(x - reach); c <= cell(x + reach) && !again; c++) {
-                    List<Glyph> others = near.get(r * 1_000_003 + c);
-                    if (others != null) for (Glyph o : others) again |= same(g, o);
-                }
-            if (again) continue;
-            near.computeIfAbsent(cell(y) * 1_000_003 + cell(x), k -> new ArrayList<>(2))
-                    .add(g);
-            out.add(g);
-        }
-        return out;
-    }
-
-    private static long cell(double at) {
-        return (long) Math.floor(at / 6);
-    }
-
-    private static boolean same(Glyph a, Glyph b) {
-        double near = 0.13 * Math.min(a.size(), b.size());
-        return Math.abs(a.box().x() - b.box().x()) < near
-                && Math.abs(a.box().bottom() - b.box().bottom()) < near
-                && Math.abs(a.size() - b.size()) < 0.05 * a.size()
-                && a.text().equals(b.text());
     }
 
     /** How far letters of a word stand apart as a rule, in units of their size: more than nothing for spaced type. */

@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  */
 record Body(double top, double bottom, double size, double pitch) {
 
-    static Body of(Sheet sheet, List<Phrase> phrases, List<Spine> spines) {
+    static Body of(Sheet sheet, Phrases phrases, List<Spine> spines) {
         double earliest = spines.stream().mapToDouble(Spine::firstY).min().orElse(0);
         double latest = spines.stream().mapToDouble(Spine::firstY).max().orElse(0);
         double last = spines.stream().mapToDouble(Spine::lastY).min().orElse(0);
@@ -35,7 +35,7 @@ record Body(double top, double bottom, double size, double pitch) {
     }
 
     /** At a rule, below the headings, or half a row above the first position. */
-    private static double top(Sheet sheet, List<Phrase> phrases, List<Spine> spines, double earliest, double latest) {
+    private static double top(Sheet sheet, Phrases phrases, List<Spine> spines, double earliest, double latest) {
         double size = spines.get(0).size();
         double ruled = ruleAbove(sheet, spines.get(0), earliest);
         OptionalDouble foot = spines.stream()
@@ -67,11 +67,11 @@ record Body(double top, double bottom, double size, double pitch) {
     }
 
     /** The usual distance between lines of text among the rows. */
-    private static double linePitch(List<Phrase> phrases, List<Spine> spines, double from, double to) {
+    private static double linePitch(Phrases phrases, List<Spine> spines, double from, double to) {
         double size = spines.get(0).size();
         Span near = new Span(
                 spines.get(0).left() - 12 * size, spines.get(spines.size() - 1).right() + 12 * size);
-        double[] levels = phrases.stream()
+        double[] levels = phrases.between(from - 0.2 * size, to + 0.2 * size).stream()
                 .filter(p -> p.centreY() >= from - 0.2 * size && p.centreY() <= to + 0.2 * size)
                 .filter(near::meets)
                 .mapToDouble(Phrase::centreY)

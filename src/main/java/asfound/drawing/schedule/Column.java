@@ -22,26 +22,26 @@ record Column(double left, double right, String heading, List<String> texts, Map
     /** A heading over nothing speaks a little less for a role, but still for it: further rows may hold something. */
     private static final double BLANK = 0.95;
 
-    static Column of(double left, double right, String heading, List<String> texts) {
+    static Column of(double left, double right, String heading, List<String> texts, Looks looks) {
         Patience.check();
         Map<Role, Double> weights = new EnumMap<>(Role.class);
         Map<Role, Double> byHeading = Headings.weigh(heading);
-        long said = texts.stream().filter(t -> !Texts.saysNothing(t)).count();
-        double loads = said == 0 ? 0 : Contents.weight(Role.LOAD, texts);
+        List<Look> entries = looks.of(texts);
+        boolean said = !entries.isEmpty();
+        double loads = said ? Contents.of(Role.LOAD, entries) : 0;
         for (Role role : Role.values()) {
             double head = byHeading.getOrDefault(role, 0.0);
-            double content = said == 0 ? 0 : role.isPhaseLoad() ? loads : Contents.weight(role, texts);
-            if (said > 0 && role == Role.DESCRIPTION && head >= 0.9) content = Math.max(content, Contents.tags(texts));
-            double weight = said == 0 ? BLANK * head : head + content;
+            double content = !said ? 0 : role.isPhaseLoad() ? loads : Contents.of(role, entries);
+            if (said && role == Role.DESCRIPTION && head >= 0.9) content = Math.max(content, Contents.tags(entries));
+            double weight = said ? head + content : BLANK * head;
             // figures under a heading of another kind are no loads: a demand factor, a size of cable; nor are the
-            // numbers
-            // of notes that nothing heads
+            // numbers of notes that nothing heads
             boolean loadsToo = role == Role.WIRE && byHeading.keySet().stream().anyMatch(Role::isLoad);
             boolean foreign = role.isPhaseLoad() || role == Role.LOAD;
             if (loadsToo && head == 0) weight = 0.4 * content;
-            if (foreign && head == 0 && (isHeadedOtherwise(byHeading) || Contents.areSmall(texts)))
+            if (foreign && head == 0 && (isHeadedOtherwise(byHeading) || Contents.areSmall(entries)))
                 weight = 0.4 * content;
-            if (said > 0 && content < 0.25 && Contents.judges(role)) weight = 0.4 * head;
+            if (said && content < 0.25 && Contents.judges(role)) weight = 0.4 * head;
             if (weight > 0) weights.put(role, weight);
         }
         return new Column(left, right, heading, List.copyOf(texts), weights);

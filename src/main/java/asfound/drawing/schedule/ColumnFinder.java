@@ -14,15 +14,17 @@ final class ColumnFinder {
     private static final double OUTER = 6;
 
     private final Sheet sheet;
-    private final List<Phrase> phrases;
+    private final Phrases phrases;
+    private final Looks looks;
     private final List<Spine> spines;
     private final Span limits;
     private final Body body;
     private double headTop;
 
-    private ColumnFinder(Sheet sheet, List<Phrase> phrases, List<Spine> spines, Span limits) {
+    private ColumnFinder(Sheet sheet, Phrases phrases, Looks looks, List<Spine> spines, Span limits) {
         this.sheet = sheet;
         this.phrases = phrases;
+        this.looks = looks;
         this.spines = spines;
         this.limits = limits;
         body = Body.of(sheet, phrases, spines);
@@ -30,17 +32,19 @@ final class ColumnFinder {
     }
 
     /** @param limits where the neighbouring tables begin */
-    static Columns find(Sheet sheet, List<Phrase> phrases, List<Spine> spines, Span limits) {
-        return new ColumnFinder(sheet, phrases, spines, limits).find();
+    static Columns find(Sheet sheet, Phrases phrases, Looks looks, List<Spine> spines, Span limits) {
+        return new ColumnFinder(sheet, phrases, looks, spines, limits).find();
     }
 
     private Columns find() {
-        HeadCuts heads = new HeadCuts(sheet, phrases, body);
+        HeadCuts heads = new HeadCuts(phrases, body);
         Reach reach = new Reach(sheet, phrases, spines, body, heads);
         Span span = reach.span().within(limits);
-        List<Phrase> entries =
-                phrases.stream().filter(body::holds).filter(span::meets).toList();
-        ColumnHeadings headings = new ColumnHeadings(sheet, phrases, body, span);
+        List<Phrase> entries = phrases.between(body.top(), body.bottom()).stream()
+                .filter(body::holds)
+                .filter(span::meets)
+                .toList();
+        ColumnHeadings headings = new ColumnHeadings(phrases, body, span);
         List<Double> cuts = new ColumnCuts(sheet, spines, body, entries, heads, headings, span).all();
         List<Column> columns = columns(cuts, entries, headings);
         return new Columns(columns, blanks(columns), headTop, body.top(), reach.isRuled());
@@ -62,7 +66,7 @@ final class ColumnFinder {
                 heading = headings.of(first ? outer(left, -1) : left, last ? outer(right, 1) : right);
             // over a blank column anything may stand: a label of the header beside the headings
             if (!texts.isEmpty()) headTop = Math.min(headTop, heading.top());
-            Column column = Column.of(left, right, heading.text(), texts);
+            Column column = Column.of(left, right, heading.text(), texts, looks);
             boolean belongs = texts.isEmpty() ? !heading.text().isEmpty() : !margin.holds(column);
             if (belongs) columns.add(column);
         }
@@ -82,7 +86,7 @@ final class ColumnFinder {
         double last = Double.NEGATIVE_INFINITY;
         for (Column column : columns) {
             double from = Double.POSITIVE_INFINITY, to = last;
-            for (Phrase p : phrases) {
+            for (Phrase p : phrases.between(headTop - 0.1, body.bottom())) {
                 if (p.centreY() > body.bottom() || p.centreY() < headTop - 0.1 || !column.holds(p.centreX())) continue;
                 from = Math.min(from, p.left());
                 to = Math.max(to, p.right());

@@ -79,10 +79,11 @@ final class ColumnGaps {
     private boolean isColumn(int line, Word a, Word b) {
         Patience.check();
         boolean wide = b.left() - a.right() > widerThan * Math.min(a.size(), b.size());
+        if (!wide && !isFigure(a) && !isPosition(a)) return false;
         Tally tally = new Tally(a, b);
         for (int i = line - 1; i >= 0 && near(lines.get(i), a); i--) tally.add(lines.get(i));
         for (int i = line + 1; i < lines.size() && near(lines.get(i), a); i++) tally.add(lines.get(i));
-        return POSITIONS.matcher(a.text()).matches() && tally.isBeginningOfColumn()
+        return isPosition(a) && tally.isBeginningOfColumn()
                 || wide && tally.isColumn()
                 || !wide && isFigure(a) && tally.isColumnOfFigures();
     }
@@ -162,7 +163,16 @@ final class ColumnGaps {
     }
 
     private static boolean isFigure(Word w) {
-        return FIGURE.matcher(w.text()).matches();
+        return beginsWithDigit(w) && FIGURE.matcher(w.text()).matches();
+    }
+
+    private static boolean isPosition(Word w) {
+        return beginsWithDigit(w) && POSITIONS.matcher(w.text()).matches();
+    }
+
+    private static boolean beginsWithDigit(Word w) {
+        char first = w.text().isEmpty() ? ' ' : w.text().charAt(0);
+        return first >= '0' && first <= '9';
     }
 
     private static boolean near(List<Word> line, Word a) {
@@ -217,8 +227,7 @@ final class ColumnGaps {
 
         /** Positions stand under the one that ends at the gap. */
         private boolean isLikeFirst(Word w) {
-            return (Math.abs(w.left() - start) < slack || Math.abs(w.right() - left) < slack)
-                    && POSITIONS.matcher(w.text()).matches();
+            return (Math.abs(w.left() - start) < slack || Math.abs(w.right() - left) < slack) && isPosition(w);
         }
 
         private void figure(Word w) {

@@ -1,6 +1,5 @@
 package asfound.drawing.schedule;
 
-import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -18,7 +17,7 @@ final class ColumnHeadings {
      */
     record Heading(String text, double top) {}
 
-    private final Sheet sheet;
+    private final Phrases phrases;
     private final List<Phrase> above;
     private final double top;
     private final double size;
@@ -26,12 +25,12 @@ final class ColumnHeadings {
     private final double headFoot;
 
     /** @param table from its left edge to its right edge */
-    ColumnHeadings(Sheet sheet, List<Phrase> phrases, Body body, Span table) {
-        this.sheet = sheet;
+    ColumnHeadings(Phrases phrases, Body body, Span table) {
+        this.phrases = phrases;
         top = body.top();
         size = body.size();
         pitch = body.pitch();
-        above = phrases.stream()
+        above = phrases.between(top - 9 * size - 2 * pitch, top).stream()
                 .filter(p -> p.centreY() < top && p.centreY() >= top - 9 * size - 2 * pitch)
                 .filter(p -> !HeaderLines.saysOfPanel(p) && !HeaderLines.isBesideLabel(p, phrases))
                 .toList();
@@ -87,12 +86,9 @@ final class ColumnHeadings {
             if (!text.isEmpty()) out.add(new Line(text, p.box().y(), p.box().bottom(), p.size()));
         }
         List<Word> turned = new ArrayList<>();
-        for (Word w : sheet.words())
-            if (!w.upright()
-                    && w.centreX() > left
-                    && w.centreX() < right
-                    && w.bottom() <= top + size
-                    && w.bottom() > reach) turned.add(w);
+        for (Word w : phrases.turned())
+            if (w.centreX() > left && w.centreX() < right && w.bottom() <= top + size && w.bottom() > reach)
+                turned.add(w);
         if (!turned.isEmpty()) {
             // a turned text is read from its foot upwards, several of them from left to right
             turned.sort(Comparator.comparingDouble((Word w) -> Math.round(w.centreX() / (0.5 * w.size())))

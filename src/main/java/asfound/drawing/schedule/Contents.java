@@ -2,28 +2,9 @@ package asfound.drawing.schedule;
 
 import java.util.List;
 import java.util.function.Predicate;
-import java.util.regex.Pattern;
 
 /** How much the entries of a column, by themselves, look like what a role holds. */
 final class Contents {
-
-    private static final Pattern PHASES =
-            Pattern.compile("(?:L?[123ABC]|[RYBØ]|[ABC]{2,3}|[-,/&+ ]|PH)+", Pattern.CASE_INSENSITIVE);
-    private static final Pattern WIRE = Pattern.compile(
-            ".*#\\s*\\d.*|.*\\b\\d+\\s*AWG.*|.*\\bMM.*|.*\\d/0.*|.*\\bKCMIL.*|.*\\d+\\s*[X×]\\s*\\d+.*|.*\\d[CT]\\b.*|\\d+(?:\\.5)?|.*\\bEMT\\b.*|.*\\d+/\\d+\"?C?.*|\\d+\\s*[/+]\\s*\\d+(\\.\\d)?",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern FIGURE = Pattern.compile(
-            "\\d{1,3}(?:[,' ]\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d+|,\\d{1,2})?(?:\\s*k?(?:VA|W))?",
-            Pattern.CASE_INSENSITIVE);
-
-    private static final Pattern DIGITS = Pattern.compile("[\\d ]+");
-    private static final Pattern SMALL = Pattern.compile("\\d{1,2}");
-    private static final Pattern SHORT = Pattern.compile("\\d{1,3}");
-
-    /** {@code RCBO type C}: what a device is, and nothing that it feeds. */
-    private static final Pattern KIND_OF_DEVICE = Pattern.compile(
-            "(?:(?:RCBO|RCD|RCCB|MCB|MCCB|ACB|GFCI|AFCI|GFEP|FUSE|BREAKER|CB|TYPE|CURVE|[ABCDK]|\\d+\\s?MA)[\\s,/-]*)+",
-            Pattern.CASE_INSENSITIVE);
 
     private Contents() {}
 
@@ -33,84 +14,76 @@ final class Contents {
     }
 
     /** From 0 to 1. */
-    static double weight(Role role, List<String> all) {
-        List<String> texts = all.stream().filter(t -> !Texts.saysNothing(t)).toList();
+    static double weight(Role role, List<String> entries) {
+        return of(role, new Looks().of(entries));
+    }
+
+    /**
+     * From 0 to 1.
+     *
+     * @param entries those that say something
+     */
+    static double of(Role role, List<Look> entries) {
         return switch (role) {
             case POSITION -> 0;
-            case DESCRIPTION -> description(texts);
-            case RATING -> rating(texts);
-            case POLES -> share(texts, t -> DeviceText.polesOnly(t).isPresent());
+            case DESCRIPTION -> description(entries);
+            case RATING -> rating(entries);
+            case POLES -> share(entries, Look::poles);
             case DEVICE ->
                 share(
-                        texts,
-                        t -> DeviceText.parse(t)
+                        entries,
+                        l -> l.device()
                                 .filter(d ->
                                         d.poles().isPresent() && d.ratingA().isPresent())
                                 .isPresent());
-            case PHASE ->
-                share(
-                        texts,
-                        t -> PHASES.matcher(t).matches() && !DIGITS.matcher(t).matches());
-            case LOAD, LOAD_A, LOAD_B, LOAD_C -> load(texts);
-            case WIRE -> 0.8 * share(texts, t -> WIRE.matcher(t).matches());
+            case PHASE -> share(entries, l -> l.phases() && !l.isNumbers());
+            case LOAD, LOAD_A, LOAD_B, LOAD_C -> load(entries);
+            case WIRE -> 0.8 * share(entries, Look::wire);
             case PANEL, OTHER -> 0;
         };
     }
 
     /** How much short entries under a heading that says 'description' can be one: {@code EF-1}, {@code P-3}. */
-    static double tags(List<String> all) {
-        List<String> texts = all.stream().filter(t -> !Texts.saysNothing(t)).toList();
-        return 0.4
-                * share(
-                        texts,
-                        t -> t.chars().anyMatch(Character::isLetter)
-                                && DeviceText.parse(t).isEmpty()
-                                && !PHASES.matcher(t).matches()
-                                && !KIND_OF_DEVICE.matcher(t).matches());
+    static double tags(List<Look> entries) {
+        return 0.4 * share(entries, l -> l.letters() > 0 && l.device().isEmpty() && !l.phases() && !l.kind());
     }
 
-    private static double description(List<String> texts) {
+    private static double description(List<Look> entries) {
         double letters = share(
-                texts,
-                t -> t.chars().filter(Character::isLetter).count() >= 3
-                        && DeviceText.parse(t).isEmpty()
-                        && !KIND_OF_DEVICE.matcher(t).matches()
-                        && !t.contains(".5mm"));
-        double length = texts.stream().mapToInt(String::length).average().orElse(0);
+                entries,
+                l -> l.letters() >= 3
+                        && l.device().isEmpty()
+                        && !l.kind()
+                        && !l.text().contains(".5mm"));
+        double length =
+                entries.stream().mapToInt(l -> l.text().length()).average().orElse(0);
         return letters * Math.min(1, 0.4 + length / 20);
     }
 
-    private static double rating(List<String> texts) {
+    private static double rating(List<Look> entries) {
         int good = 0;
         boolean above = false;
-        for (String t : texts) {
-            var device = DeviceText.parse(t);
-            if (device.isEmpty()
-                    || device.get().poles().isPresent()
-                    || device.get().ratingA().isEmpty()) continue;
-            int amperes = device.get().ratingA().get();
-            if (DeviceText.isStandard(amperes)) good++;
-            above |= amperes > 4;
+        for (Look l : entries) {
+            if (DeviceText.isStandard(l.rating())) good++;
+            above |= l.rating() > 4;
         }
-        double share = texts.isEmpty() ? 0 : good / (double) texts.size();
+        double share = entries.isEmpty() ? 0 : good / (double) entries.size();
         return above ? share : 0.1 * share;
     }
 
-    private static double load(List<String> texts) {
-        double figures = share(texts, t -> FIGURE.matcher(t).matches());
-        double ratings = share(texts, t -> SHORT.matcher(t).matches() && DeviceText.isStandard(Integer.parseInt(t)));
+    private static double load(List<Look> entries) {
+        double figures = share(entries, Look::figure);
+        double ratings = share(entries, Look::isUsualRating);
         return ratings > 0.75 ? 0.4 * figures : figures;
     }
 
     /** Whole numbers of one or two digits alone, too small for loads in VA: numbers of notes, of rooms, of poles. */
-    static boolean areSmall(List<String> all) {
-        return all.stream()
-                .filter(t -> !Texts.saysNothing(t))
-                .allMatch(t -> SMALL.matcher(t).matches());
+    static boolean areSmall(List<Look> entries) {
+        return entries.stream().allMatch(Look::isSmall);
     }
 
-    private static double share(List<String> texts, Predicate<String> fits) {
-        if (texts.isEmpty()) return 0;
-        return texts.stream().filter(fits).count() / (double) texts.size();
+    private static double share(List<Look> entries, Predicate<Look> fits) {
+        if (entries.isEmpty()) return 0;
+        return entries.stream().filter(fits).count() / (double) entries.size();
     }
 }

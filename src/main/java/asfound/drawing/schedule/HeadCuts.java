@@ -1,6 +1,5 @@
 package asfound.drawing.schedule;
 
-import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
 import asfound.model.Box;
 import java.util.ArrayList;
@@ -34,16 +33,16 @@ final class HeadCuts {
 
     private final double size;
 
-    HeadCuts(Sheet sheet, List<Phrase> phrases, Body body) {
+    HeadCuts(Phrases phrases, Body body) {
         size = body.size();
         double top = body.top(), reach = top - 4.5 * size;
-        for (Phrase p : phrases) {
+        for (Phrase p : phrases.between(reach, top)) {
             if (p.centreY() >= top || p.centreY() <= reach) continue;
             others.add(p.box());
             if (isSure(p.text())) heads.add(new Head(p.box(), false, isLoad(p.text())));
         }
-        List<Word> turned = sheet.words().stream()
-                .filter(w -> !w.upright() && w.bottom() <= top + size && w.bottom() > reach - 2 * size)
+        List<Word> turned = phrases.turned().stream()
+                .filter(w -> w.bottom() <= top + size && w.bottom() > reach - 2 * size)
                 .sorted(Comparator.comparingDouble((Word w) -> Math.round(w.centreX() / (0.5 * w.size())))
                         .thenComparingDouble(w -> -w.bottom()))
                 .toList();

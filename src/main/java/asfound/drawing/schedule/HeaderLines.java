@@ -27,9 +27,9 @@ final class HeaderLines {
                         .isPresent();
     }
 
-    /** The value of a label that stands to its left. */
-    static boolean isBesideLabel(Phrase p, List<Phrase> phrases) {
-        return phrases.stream()
+    /** The value of a label that stands to its left; a label ends with a colon, and few phrases do. */
+    static boolean isBesideLabel(Phrase p, Phrases phrases) {
+        return phrases.near(p.centreY(), 0.3 * p.size()).stream()
                 .filter(o -> o.right() <= p.left() + 0.5 && p.left() - o.right() < 14 * p.size())
                 .filter(o -> Math.abs(o.centreY() - p.centreY()) < 0.3 * p.size())
                 .max(Comparator.comparingDouble(Phrase::right))

@@ -18,7 +18,13 @@ final class HeaderWords {
     private HeaderWords() {}
 
     static List<String> of(Phrase phrase) {
-        return pieces(phrase).stream().map(Piece::text).toList();
+        return texts(pieces(phrase));
+    }
+
+    static List<String> texts(List<Piece> pieces) {
+        List<String> out = new ArrayList<>(pieces.size());
+        for (Piece p : pieces) out.add(p.text());
+        return out;
     }
 
     /** A word or a part of one, and the word that it stands in. */

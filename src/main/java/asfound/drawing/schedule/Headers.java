@@ -32,12 +32,12 @@ final class Headers {
     private static final double BLANK = 12;
 
     private final Sheet sheet;
-    private final List<Phrase> phrases;
+    private final Phrases phrases;
     private final List<Box> tables;
     private final List<Map<Where, Box>> areas = new ArrayList<>();
     private final List<Map<Where, LabelReader.Labelled>> regions = new ArrayList<>();
 
-    private Headers(Sheet sheet, List<Phrase> phrases, List<Box> tables) {
+    private Headers(Sheet sheet, Phrases phrases, List<Box> tables) {
         this.sheet = sheet;
         this.phrases = phrases;
         this.tables = tables;
@@ -48,7 +48,7 @@ final class Headers {
     }
 
     /** @param tables the directories' areas, their column headings with them */
-    static Headers of(Sheet sheet, List<Phrase> phrases, List<Box> tables) {
+    static Headers of(Sheet sheet, Phrases phrases, List<Box> tables) {
         return new Headers(sheet, phrases, tables);
     }
 
@@ -122,7 +122,7 @@ final class Headers {
     private Box title(int t) {
         Box above = area(t, Where.ABOVE);
         double line = lineHeight(t);
-        double foot = phrases.stream()
+        double foot = phrases.between(above.y(), above.bottom()).stream()
                 .filter(p -> above.contains(p.centreX(), p.centreY())
                         && above.bottom() - p.box().bottom() < BLANK * line)
                 .mapToDouble(p -> p.box().bottom())
@@ -149,7 +149,7 @@ final class Headers {
 
     private double lineHeight(int t) {
         Box b = tables.get(t);
-        return phrases.stream()
+        return phrases.between(b.y(), b.bottom()).stream()
                 .filter(p -> b.contains(p.centreX(), p.centreY()))
                 .mapToDouble(Phrase::size)
                 .average()
@@ -159,7 +159,7 @@ final class Headers {
     private LabelReader.Labelled region(Box area) {
         List<Phrase> own = new ArrayList<>();
         List<Phrase> beyond = new ArrayList<>();
-        for (Phrase p : phrases)
+        for (Phrase p : phrases.between(area.y(), area.bottom()))
             if (area.contains(p.centreX(), p.centreY())) own.add(p);
             else if (p.centreY() > area.y() && p.centreY() < area.bottom() && p.centreX() >= area.right())
                 beyond.add(p);

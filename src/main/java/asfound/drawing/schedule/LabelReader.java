@@ -34,9 +34,10 @@ final class LabelReader {
         List<Phrase> parted = Wrapped.whole(sheet, HeaderWords.parted(phrases));
         LabelReader reader = new LabelReader();
         for (Phrase p : parted) reader.phrase(p);
-        reader.values.addAll(LoneLabels.values(sheet, parted, reader.lone));
+        LoneLabels lone = new LoneLabels(sheet, Phrases.of(parted), reader.lone);
+        reader.values.addAll(lone.values());
         reader.lugsAlone();
-        reader.unfit.addAll(LoneLabels.unfit(sheet, parted, reader.lone));
+        reader.unfit.addAll(lone.unfit());
         return new Labelled(
                 List.copyOf(reader.values),
                 List.copyOf(reader.unfit),
@@ -46,7 +47,7 @@ final class LabelReader {
 
     private void phrase(Phrase p) {
         List<Piece> pieces = HeaderWords.pieces(p);
-        List<String> words = pieces.stream().map(Piece::text).toList();
+        List<String> words = HeaderWords.texts(pieces);
         boolean any = false;
         int i = 0, told = 0;
         while (i < words.size()) {

@@ -1,5 +1,6 @@
 package asfound.drawing.schedule;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -7,13 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** The usual labels of a schedule's header and sums. */
 final class Labels {
 
     private static final Map<String, Field> USUAL = new HashMap<>();
-    private static final Pattern UNIT = Pattern.compile("(?<=\\w) (?:k?a|amps?|amperes|v|volts|vac)$");
+    private static final Set<String> UNITS = Set.of("a", "ka", "amp", "amps", "amperes", "v", "volts", "vac");
     private static final Set<String> BEGINNINGS = new HashSet<>();
     private static int longest;
 
@@ -175,6 +175,7 @@ final class Labels {
     }
 
     static String plain(String text) {
+        if (isPlain(text)) return text.toLowerCase(Locale.ROOT);
         String lower = text.toLowerCase(Locale.ROOT).replace('φ', 'ø').replace('∅', 'ø');
         StringBuilder out = new StringBuilder(lower.length());
         for (int i = 0; i < lower.length(); i++) {
@@ -184,6 +185,16 @@ final class Labels {
             else if (!out.isEmpty() && out.charAt(out.length() - 1) != ' ') out.append(' ');
         }
         return out.toString().strip();
+    }
+
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) if (!isLetter(text.charAt(i))) return false;
+        return true;
+    }
+
+    /** A plain letter or a figure. */
+    private static boolean isLetter(char c) {
+        return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9';
     }
 
     /**
@@ -198,23 +209,31 @@ final class Labels {
     /** A label with its unit behind it, {@code AIC Rating (kA)}, is the same label. */
     private static Field field(String plain) {
         Field usual = USUAL.get(plain);
-        return usual != null || !UNIT.matcher(plain).find()
-                ? usual
-                : USUAL.get(UNIT.matcher(plain).replaceFirst(""));
+        int unit = plain.lastIndexOf(' ');
+        boolean measured = unit > 0 && UNITS.contains(plain.substring(unit + 1)) && isLetter(plain.charAt(unit - 1));
+        return usual != null || !measured ? usual : USUAL.get(plain.substring(0, unit));
+    }
+
+    private static boolean isMarked(String word) {
+        return word.endsWith(":") || word.endsWith("=");
     }
 
     /** The longest label that begins at a word; empty where none does. */
     static Optional<Label> at(List<String> words, int start) {
-        if (words.get(start).isEmpty()
-                || !BEGINNINGS.contains(plain(words.get(start)).split(" ")[0])) return Optional.empty();
-        for (int n = Math.min(longest + 1, words.size() - start); n > 0; n--) {
-            List<String> these = words.subList(start, start + n);
-            if (these.subList(0, n - 1).stream().anyMatch(w -> w.endsWith(":") || w.endsWith("="))) continue;
-            String last = these.get(n - 1);
+        String first = plain(words.get(start));
+        int space = first.indexOf(' ');
+        if (!BEGINNINGS.contains(space < 0 ? first : first.substring(0, space))) return Optional.empty();
+        List<String> plain = new ArrayList<>(List.of(first));
+        int most = Math.min(longest + 1, words.size() - start);
+        // a mark ends a label
+        for (int n = 1; n < most && !isMarked(words.get(start + n - 1)); n++)
+            plain.add((plain.get(n - 1) + " " + plain(words.get(start + n))).strip());
+        for (int n = plain.size(); n > 0; n--) {
+            String last = words.get(start + n - 1);
             boolean own = last.equals(":") || last.equals("=");
-            Field field = field(plain(String.join(" ", these)));
+            Field field = field(plain.get(n - 1));
             if (field == null || own && n == 1) continue;
-            boolean marked = last.endsWith(":") || last.endsWith("=");
+            boolean marked = isMarked(last);
             int end = start + n;
             if (!marked
                     && end < words.size()

@@ -14,7 +14,7 @@ import java.util.Set;
  */
 final class Leftovers {
 
-    private final List<Phrase> phrases;
+    private final Phrases phrases;
     private final Table table;
     private final List<Table> all;
     private final double bottom;
@@ -23,7 +23,7 @@ final class Leftovers {
     private final List<Leftover> out = new ArrayList<>();
 
     private Leftovers(
-            List<Phrase> phrases, Table table, List<Table> all, double bottom, Set<Word> taken, Set<Box> labelled) {
+            Phrases phrases, Table table, List<Table> all, double bottom, Set<Word> taken, Set<Box> labelled) {
         this.phrases = phrases;
         this.table = table;
         this.all = all;
@@ -39,7 +39,7 @@ final class Leftovers {
      * @param labelled labels and their values, where they stand
      */
     static List<Leftover> of(
-            List<Phrase> phrases, Table table, List<Table> all, double bottom, Set<Word> taken, Set<Box> labelled) {
+            Phrases phrases, Table table, List<Table> all, double bottom, Set<Word> taken, Set<Box> labelled) {
         Leftovers leftovers = new Leftovers(phrases, table, all, bottom, taken, labelled);
         leftovers.among();
         leftovers.beside();
@@ -63,13 +63,13 @@ final class Leftovers {
 
     private void among() {
         double left = left(), right = right();
-        for (Phrase p : phrases) {
+        for (Phrase p : phrases.between(table.bodyTop(), bottom)) {
             Patience.check();
-            if (p.centreY() <= table.bodyTop() || p.centreY() >= bottom || isLabelled(p)) continue;
+            if (p.centreY() <= table.bodyTop() || p.centreY() >= bottom) continue;
             List<Word> own = new ArrayList<>();
             for (Word w : p.words())
                 if (w.centreX() > left && w.centreX() < right && !taken.contains(w) && !isPassedOver(w)) own.add(w);
-            if (own.isEmpty()) continue;
+            if (own.isEmpty() || isLabelled(p)) continue;
             Phrase rest = Phrase.of(own);
             if (!Texts.saysNothing(rest.text())) out.add(new Leftover(rest.text(), rest.box()));
         }
@@ -81,11 +81,16 @@ final class Leftovers {
                 right = right(),
                 size = table.sides().get(0).spine().size();
         List<Phrase> own = new ArrayList<>();
-        for (Phrase p : phrases) {
-            if (p.centreY() <= table.bodyTop() || p.centreY() >= bottom || isLabelled(p)) continue;
+        for (Phrase p : phrases.between(table.bodyTop(), bottom)) {
+            if (p.centreY() <= table.bodyTop() || p.centreY() >= bottom) continue;
             boolean near = p.left() >= right && p.left() < right + 6 * size
                     || p.right() <= left && p.right() > left - 6 * size;
-            if (near && !taken.containsAll(p.words()) && isFigure(p.text()) && isOnRow(p) && !isAnothers(p)) own.add(p);
+            if (near
+                    && !taken.containsAll(p.words())
+                    && isFigure(p.text())
+                    && isOnRow(p)
+                    && !isAnothers(p)
+                    && !isLabelled(p)) own.add(p);
         }
         if (own.size() > 1) for (Phrase p : own) out.add(new Leftover(p.text(), p.box()));
     }
@@ -120,10 +125,10 @@ final class Leftovers {
         for (Side side : table.sides()) {
             Spine spine = side.spine();
             double reach = Math.max(3 * spine.pitch(), 4 * spine.size()), last = bottom;
-            for (Phrase p : phrases) {
-                if (p.centreY() <= bottom || isLabelled(p) || taken.containsAll(p.words())) continue;
+            for (Phrase p : phrases.between(bottom, Double.POSITIVE_INFINITY)) {
+                if (p.centreY() <= bottom) continue;
                 if (p.centreY() > last + reach) break;
-                if (!isRowLike(side, p) || isAnothers(p)) continue;
+                if (taken.containsAll(p.words()) || !isRowLike(side, p) || isAnothers(p) || isLabelled(p)) continue;
                 out.add(new Leftover(line(p), p.box()));
                 last = p.centreY();
             }
@@ -158,7 +163,7 @@ final class Leftovers {
         double left = left(), right = right();
         return String.join(
                 " ",
-                phrases.stream()
+                phrases.near(p.centreY(), 0.3 * p.size()).stream()
                         .filter(o -> Math.abs(o.centreY() - p.centreY()) < 0.3 * p.size())
                         .filter(o -> o.centreX() > left - p.size() && o.centreX() < right + p.size())
                         .map(Phrase::text)

@@ -15,6 +15,9 @@ import java.util.regex.Pattern;
 final class LoneLabels {
 
     private static final int LEAST_ABOVE = 3;
+    /** The next line begins no further off, in sizes of type. */
+    private static final double LINE = 1.6;
+
     private static final Pattern TITLE = Pattern.compile("schedule|directory", Pattern.CASE_INSENSITIVE);
     /** A value beside the middle of its label stands no further off, in sizes of its type. */
     private static final double ZONE = 6;
@@ -22,11 +25,18 @@ final class LoneLabels {
     private static final double NEAR = 14;
 
     private final Sheet sheet;
-    private final List<Phrase> phrases;
+    private final Phrases phrases;
+    private final List<Lone> labels;
+    private final boolean above;
+    /** For each label its value, where it has one. */
+    private final List<Optional<Value>> found;
 
-    private LoneLabels(Sheet sheet, List<Phrase> phrases) {
+    LoneLabels(Sheet sheet, Phrases phrases, List<Lone> labels) {
         this.sheet = sheet;
         this.phrases = phrases;
+        this.labels = List.copyOf(labels);
+        above = areBelowTheirValues();
+        found = this.labels.stream().map(l -> above ? above(l) : beside(l)).toList();
     }
 
     /** A label with nothing behind it in its phrase. */
@@ -37,33 +47,28 @@ final class LoneLabels {
         }
     }
 
-    static List<Value> values(Sheet sheet, List<Phrase> phrases, List<Lone> labels) {
-        LoneLabels reader = new LoneLabels(sheet, phrases);
-        boolean above = reader.areBelowTheirValues(labels);
-        List<Value> out = new ArrayList<>();
-        for (Lone l : labels) (above ? reader.above(l) : reader.beside(l)).ifPresent(out::add);
-        return out;
+    List<Value> values() {
+        return found.stream().flatMap(Optional::stream).toList();
     }
 
     /** What stands in the cell to the right of a label that has its value nowhere, and cannot be that value. */
-    static List<Value> unfit(Sheet sheet, List<Phrase> phrases, List<Lone> labels) {
-        LoneLabels reader = new LoneLabels(sheet, phrases);
-        boolean above = reader.areBelowTheirValues(labels);
+    List<Value> unfit() {
         List<Value> out = new ArrayList<>();
-        if (!above)
-            for (Lone l : labels)
-                if (reader.beside(l).isEmpty())
-                    reader.toTheRight(l.phrase())
-                            .filter(p -> p.left() - l.phrase().right()
-                                    < NEAR * l.phrase().size())
-                            .filter(p -> l.label().marked() || p.text().chars().anyMatch(Character::isDigit))
-                            .filter(p -> Labels.at(HeaderWords.of(p), 0).isEmpty())
-                            .ifPresent(p -> out.add(new Value(l.field(), LabelReader.strip(p.text()), p.box(), 2)));
+        for (int i = 0; i < labels.size() && !above; i++) {
+            Lone l = labels.get(i);
+            if (found.get(i).isPresent()) continue;
+            toTheRight(l.phrase())
+                    .filter(p ->
+                            p.left() - l.phrase().right() < NEAR * l.phrase().size())
+                    .filter(p -> l.label().marked() || p.text().chars().anyMatch(Character::isDigit))
+                    .filter(p -> Labels.at(HeaderWords.of(p), 0).isEmpty())
+                    .ifPresent(p -> out.add(new Value(l.field(), LabelReader.strip(p.text()), p.box(), 2)));
+        }
         return out;
     }
 
     /** More values fit from above than from anywhere else, or as many and they stand nearer. */
-    private boolean areBelowTheirValues(List<Lone> labels) {
+    private boolean areBelowTheirValues() {
         int up = 0, down = 0, right = 0;
         double upGap = 0, downGap = 0;
         for (Lone l : labels) {
@@ -133,7 +138,8 @@ final class LoneLabels {
     }
 
     private Optional<Phrase> toTheRight(Phrase label) {
-        return phrases.stream()
+        double reach = 0.55 * Math.max(phrases.largest(), label.size());
+        return phrases.near(label.centreY(), reach).stream()
                 .filter(p -> p != label && p.left() >= label.right() - 0.5)
                 .filter(p -> Math.abs(p.centreY() - label.centreY()) < 0.55 * Math.max(p.size(), label.size()))
                 .filter(p -> p.left() - label.right() < 40 * label.size())
@@ -142,9 +148,9 @@ final class LoneLabels {
 
     private Optional<Phrase> below(Phrase label) {
         Box b = label.box();
-        return phrases.stream()
+        return phrases.between(label.centreY(), b.bottom() + reach(label)).stream()
                 .filter(p -> p != label && p.centreY() > label.centreY() + 0.6 * label.size())
-                .filter(p -> p.box().y() - b.bottom() < 1.6 * Math.max(label.size(), p.size()))
+                .filter(p -> p.box().y() - b.bottom() < LINE * Math.max(label.size(), p.size()))
                 .filter(p -> isInColumn(p, label))
                 .min(Comparator.comparingDouble((Phrase p) -> p.box().y())
                         .thenComparingDouble(p -> Math.abs(p.left() - label.left())));
@@ -152,12 +158,17 @@ final class LoneLabels {
 
     private Optional<Phrase> upward(Phrase label) {
         Box b = label.box();
-        return phrases.stream()
+        return phrases.between(b.y() - reach(label), label.centreY()).stream()
                 .filter(p -> p != label && p.centreY() < label.centreY() - 0.6 * label.size())
-                .filter(p -> b.y() - p.box().bottom() < 1.6 * Math.max(label.size(), p.size()))
+                .filter(p -> b.y() - p.box().bottom() < LINE * Math.max(label.size(), p.size()))
                 .filter(p -> isInColumn(p, label))
                 .min(Comparator.comparingDouble((Phrase p) -> -p.box().bottom())
                         .thenComparingDouble(p -> Math.abs(p.left() - label.left())));
+    }
+
+    /** No value's middle stands further above or below its label. */
+    private double reach(Phrase label) {
+        return LINE * Math.max(phrases.largest(), label.size()) + phrases.tallest();
     }
 
     private boolean isInColumn(Phrase p, Phrase label) {
@@ -168,7 +179,7 @@ final class LoneLabels {
     private boolean isInZone(Phrase p, Phrase label) {
         double reach = ZONE * label.size(), left = label.left() - reach, right = label.right() + reach;
         boolean alone = true;
-        for (Phrase o : phrases) {
+        for (Phrase o : phrases.near(label.centreY(), 0.4 * label.size())) {
             if (o == label || Math.abs(o.centreY() - label.centreY()) > 0.4 * label.size()) continue;
             alone = false;
             if (o.right() <= label.left()) left = Math.max(left, o.right());

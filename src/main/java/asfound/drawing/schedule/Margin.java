@@ -17,13 +17,13 @@ final class Margin {
     private static final int BLOCK = 3;
 
     private final Sheet sheet;
-    private final List<Phrase> phrases;
+    private final Phrases phrases;
     private final List<Spine> spines;
     private final List<Phrase> entries;
     private final double size;
 
     /** @param entries what stands on the level of the rows */
-    Margin(Sheet sheet, List<Phrase> phrases, List<Spine> spines, List<Phrase> entries) {
+    Margin(Sheet sheet, Phrases phrases, List<Spine> spines, List<Phrase> entries) {
         this.sheet = sheet;
         this.phrases = phrases;
         this.spines = spines;
@@ -52,7 +52,7 @@ final class Margin {
     private Optional<String> label(Phrase p) {
         Patience.check();
         if (isLabel(p.text())) return Optional.of(p.text());
-        return phrases.stream()
+        return phrases.near(p.centreY(), 0.3 * size).stream()
                 .filter(o -> o.right() <= p.left() && p.left() - o.right() < 20 * size)
                 .filter(o -> Math.abs(o.centreY() - p.centreY()) < 0.3 * size)
                 .max(Comparator.comparingDouble(Phrase::right))
@@ -61,10 +61,10 @@ final class Margin {
     }
 
     private static boolean isLabel(String text) {
-        return Labels.at(List.of(text.split(" ")), 0)
-                .filter(l -> l.field() != Field.OTHER
-                        && !l.field().isTotal()
-                        && (l.marked() || l.end() == text.split(" ").length))
+        List<String> words = List.of(text.split(" "));
+        return Labels.at(words, 0)
+                .filter(l ->
+                        l.field() != Field.OTHER && !l.field().isTotal() && (l.marked() || l.end() == words.size()))
                 .isPresent();
     }
 

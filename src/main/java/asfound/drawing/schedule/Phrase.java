@@ -26,8 +26,15 @@ record Phrase(List<Word> words, String text, Box box) {
     }
 
     static Phrase of(List<Word> words) {
-        Box box = words.stream().map(Word::box).reduce(Box::union).orElseThrow();
-        return new Phrase(words, words.stream().map(Word::text).collect(Collectors.joining(" ")), box);
+        Word first = words.get(0);
+        if (words.size() == 1) return new Phrase(words, first.text(), first.box());
+        StringBuilder text = new StringBuilder(first.text());
+        Box box = first.box();
+        for (Word w : words.subList(1, words.size())) {
+            text.append(' ').append(w.text());
+            box = box.union(w.box());
+        }
+        return new Phrase(words, text.toString(), box);
     }
 
     double size() {
@@ -50,7 +57,7 @@ record Phrase(List<Word> words, String text, Box box) {
         return box.right();
     }
 
-    /** All phrases of a sheet's upright words, from top to bottom and left to right. */
+    /** All phrases of a sheet's upright words, in any order. */
     static List<Phrase> of(Sheet sheet) {
         List<Word> words = sheet.words().stream().filter(Word::upright).toList();
         List<Phrase> out = new ArrayList<>();
@@ -58,7 +65,6 @@ record Phrase(List<Word> words, String text, Box box) {
         double gap = gap(lines);
         ColumnGaps columns = new ColumnGaps(lines, sheet.down());
         for (List<Word> line : lines) join(line, sheet.down(), gap, columns, out);
-        out.sort(ORDER);
         return out;
     }
 
@@ -131,18 +137,24 @@ record Phrase(List<Word> words, String text, Box box) {
     /** Its words whose middles lie between two edges. */
     String piece(double left, double right) {
         if (left() >= left && right() <= right) return text;
-        if (right() < left || left() > right) return "";
+        if (right() < left || left() > right || words.size() == 1 && !isBetween(words.get(0), left, right)) return "";
         return words.stream()
-                .filter(w -> w.centreX() >= left && w.centreX() < right)
+                .filter(w -> isBetween(w, left, right))
                 .map(Word::text)
                 .collect(Collectors.joining(" "));
     }
 
+    private static boolean isBetween(Word w, double left, double right) {
+        return w.centreX() >= left && w.centreX() < right;
+    }
+
     /** What of each phrase lies between two edges, where anything does. */
     static List<String> pieces(List<Phrase> phrases, double left, double right) {
-        return phrases.stream()
-                .map(p -> p.piece(left, right))
-                .filter(t -> !t.isEmpty())
-                .toList();
+        List<String> out = new ArrayList<>();
+        for (Phrase p : phrases) {
+            String text = p.piece(left, right);
+            if (!text.isEmpty()) out.add(text);
+        }
+        return out;
     }
 }

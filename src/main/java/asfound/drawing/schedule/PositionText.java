@@ -67,12 +67,25 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
 
     static Optional<PositionText> parse(String text) {
         if (text.length() > 32 || text.chars().noneMatch(c -> c >= '0' && c <= '9')) return Optional.empty();
+        if (isNumber(text)) return number(text);
         String t = LEAD.matcher(text.strip()).replaceFirst("");
         t = AROUND.matcher(t).replaceAll("");
         if (t.isEmpty() || t.length() > 24) return Optional.empty();
         if (LIST.matcher(t).matches()) return list(t, text);
         Matcher way = WAY.matcher(t);
         return way.matches() ? way(way, text) : Optional.empty();
+    }
+
+    /** Nothing but a number, as most are written. */
+    private static boolean isNumber(String text) {
+        return text.length() <= 3 && text.chars().allMatch(c -> c >= '0' && c <= '9');
+    }
+
+    private static Optional<PositionText> number(String text) {
+        int number = Integer.parseInt(text);
+        return number < 1 || number > HIGHEST
+                ? Optional.empty()
+                : Optional.of(new PositionText(List.of(number), List.of(), text));
     }
 
     private static Optional<PositionText> list(String t, String raw) {

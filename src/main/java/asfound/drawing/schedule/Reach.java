@@ -13,7 +13,7 @@ import java.util.List;
 final class Reach {
 
     private final Sheet sheet;
-    private final List<Phrase> phrases;
+    private final Phrases phrases;
     private final List<Spine> spines;
     private final Body body;
     private final HeadCuts heads;
@@ -21,7 +21,7 @@ final class Reach {
     private final boolean ruled;
     private final Span span;
 
-    Reach(Sheet sheet, List<Phrase> phrases, List<Spine> spines, Body body, HeadCuts heads) {
+    Reach(Sheet sheet, Phrases phrases, List<Spine> spines, Body body, HeadCuts heads) {
         this.sheet = sheet;
         this.phrases = phrases;
         this.spines = spines;
@@ -80,7 +80,7 @@ final class Reach {
     private List<Phrase> near(Span bars) {
         List<Phrase> near = new ArrayList<>();
         double head = body.top() - 4.5 * size;
-        for (Phrase p : phrases)
+        for (Phrase p : phrases.between(head, body.bottom()))
             if (p.centreY() > head
                     && p.centreY() < body.bottom()
                     && p.left() >= bars.left() - 1

@@ -27,7 +27,7 @@ final class SheetReader {
     record SheetReading(List<Part> parts, List<Problem> problems) {}
 
     SheetReading read(Sheet sheet, String fallbackName) {
-        List<Phrase> phrases = Phrase.of(sheet);
+        Phrases phrases = Phrases.of(sheet);
         TableFinder finder = new TableFinder(sheet, phrases);
         List<Table> tables = finder.find();
         List<Part> parts = new ArrayList<>();
@@ -127,7 +127,7 @@ final class SheetReader {
 
     private static Part part(
             Sheet sheet,
-            List<Phrase> phrases,
+            Phrases phrases,
             Table table,
             List<Leftover> leftovers,
             HeaderText header,

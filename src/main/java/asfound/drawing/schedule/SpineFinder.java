@@ -24,13 +24,13 @@ final class SpineFinder {
     private static final double WIDEST_CELL = 12;
 
     private final Sheet sheet;
-    private final List<Phrase> phrases;
+    private final Phrases phrases;
     private final List<Word> turned;
 
-    SpineFinder(Sheet sheet, List<Phrase> phrases) {
+    SpineFinder(Sheet sheet, Phrases phrases) {
         this.sheet = sheet;
         this.phrases = phrases;
-        turned = sheet.words().stream().filter(w -> !w.upright()).toList();
+        turned = phrases.turned();
     }
 
     List<Spine> find() {
@@ -117,24 +117,11 @@ final class SpineFinder {
 
     private List<Phrase> between(Phrase above, Phrase below) {
         double left = Math.min(above.left(), below.left()), right = Math.max(above.right(), below.right());
+        double top = above.centreY() + 0.5 * above.size(), bottom = below.centreY() - 0.5 * below.size();
         List<Phrase> out = new ArrayList<>();
-        for (int i = firstBelow(above.centreY() + 0.5 * above.size()); i < phrases.size(); i++) {
-            Phrase p = phrases.get(i);
-            if (p.centreY() >= below.centreY() - 0.5 * below.size()) break;
-            if (p.left() < right && p.right() > left) out.add(p);
-        }
+        for (Phrase p : phrases.between(top, bottom))
+            if (p.centreY() > top && p.centreY() < bottom && p.left() < right && p.right() > left) out.add(p);
         return out;
-    }
-
-    /** Phrases are in order of their levels. */
-    private int firstBelow(double y) {
-        int low = 0, high = phrases.size();
-        while (low < high) {
-            int mid = (low + high) >>> 1;
-            if (phrases.get(mid).centreY() <= y) low = mid + 1;
-            else high = mid;
-        }
-        return low;
     }
 
     /** The smallest step down to the entries around {@code i}. */
@@ -194,9 +181,8 @@ final class SpineFinder {
         double right = run.stream().mapToDouble(t -> t.phrase().right()).max().orElse(0);
         double before = left - WIDEST_CELL * size, next = right + WIDEST_CELL * size;
         for (Token t : run)
-            for (int i = firstBelow(t.y() - 0.3 * size); i < phrases.size(); i++) {
-                Phrase p = phrases.get(i);
-                if (p.centreY() > t.y() + 0.3 * size) break;
+            for (Phrase p : phrases.near(t.y(), 0.3 * size)) {
+                if (p.centreY() <= t.y() - 0.3 * size || p.centreY() > t.y() + 0.3 * size) continue;
                 if (p.left() > right) next = Math.min(next, p.left());
                 if (p.right() < left) before = Math.max(before, p.right());
             }
@@ -205,7 +191,7 @@ final class SpineFinder {
 
     private List<Phrase> over(Phrase first, double left, double right) {
         double reach = 7 * first.size() + 12;
-        return phrases.stream()
+        return phrases.between(first.centreY() - reach, first.centreY()).stream()
                 .filter(p -> p.centreY() < first.centreY() - 0.4 * first.size())
                 .filter(p -> p.centreY() > first.centreY() - reach)
                 .filter(p -> p.left() < right && p.right() > left)

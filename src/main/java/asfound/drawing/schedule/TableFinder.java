@@ -15,11 +15,12 @@ final class TableFinder {
     private static final int PLAIN_ROWS = 5;
 
     private final Sheet sheet;
-    private final List<Phrase> phrases;
+    private final Phrases phrases;
+    private final Looks looks = new Looks();
     private final List<Table> tables = new ArrayList<>();
     private final List<Box> unexplained = new ArrayList<>();
 
-    TableFinder(Sheet sheet, List<Phrase> phrases) {
+    TableFinder(Sheet sheet, Phrases phrases) {
         this.sheet = sheet;
         this.phrases = phrases;
     }
@@ -114,7 +115,7 @@ final class TableFinder {
     private void read(List<Spine> band, Span limits) {
         List<Spine> spines = new ArrayList<>(band);
         while (!spines.isEmpty()) {
-            Columns columns = ColumnFinder.find(sheet, phrases, spines, limits);
+            Columns columns = ColumnFinder.find(sheet, phrases, looks, spines, limits);
             List<Side> sides = Sides.of(spines, columns);
             List<Spine> poor = new ArrayList<>();
             for (Side side : sides) if (!isSide(side)) poor.add(side.spine());
@@ -181,7 +182,7 @@ final class TableFinder {
     /** Looks once more at one of several panels side by side: by all its own rows, and not by those of the shortest. */
     private void closer(List<Side> panel, Columns band, Span limits) {
         List<Spine> spines = panel.stream().map(Side::spine).toList();
-        Columns own = ColumnFinder.find(sheet, phrases, spines, limits);
+        Columns own = ColumnFinder.find(sheet, phrases, looks, spines, limits);
         List<Side> sides = Sides.of(spines, own);
         if (sides.stream().allMatch(TableFinder::isSide)) add(sides, own);
         else add(panel, band);
@@ -228,7 +229,7 @@ final class TableFinder {
         double right = panel.stream().mapToDouble(Side::right).max().orElse(0);
         if (columns.ruled()) return new double[] {left, right};
         double first = right, last = left;
-        for (Phrase p : phrases) {
+        for (Phrase p : phrases.between(top, bottom)) {
             if (p.centreY() < top || p.centreY() > bottom || p.centreX() < left || p.centreX() > right) continue;
             first = Math.min(first, p.left());
             last = Math.max(last, p.right());

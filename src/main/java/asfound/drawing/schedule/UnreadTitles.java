@@ -14,8 +14,10 @@ import java.util.regex.Pattern;
 /** Titles of panels on a sheet of which no directory was read: the table below such a title was not recognised. */
 final class UnreadTitles {
 
-    private static final Pattern TITLE = Pattern.compile(
-            "(?i)(?:.*\\b(?:schedule|directory)\\b.*|(?:panel|panelboard|pnl\\.?|distribution board|load cent(?:er|re))\\s*:?\\s*[\"'“]?\\S+[\"'”]?)");
+    private static final Pattern SHEET = Pattern.compile("\\b(?:schedule|directory)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NAMED = Pattern.compile(
+            "(?:panel|panelboard|pnl\\.?|distribution board|load cent(?:er|re))\\s*:?\\s*[\"'“]?\\S+[\"'”]?",
+            Pattern.CASE_INSENSITIVE);
     private static final int LONGEST = 6;
 
     private UnreadTitles() {}
@@ -27,7 +29,7 @@ final class UnreadTitles {
         List<Problem> out = new ArrayList<>();
         if (read.isEmpty()) return out;
         for (Phrase p : phrases) {
-            if (p.words().size() > LONGEST || !TITLE.matcher(p.text()).matches()) continue;
+            if (p.words().size() > LONGEST || !isTitle(p.text())) continue;
             if (tables.stream().anyMatch(t -> t.contains(p.centreX(), p.centreY()))) continue;
             Titles.nameIn(p.text())
                     .filter(name -> name.chars().anyMatch(Character::isDigit))
@@ -43,6 +45,10 @@ final class UnreadTitles {
                     });
         }
         return out;
+    }
+
+    private static boolean isTitle(String text) {
+        return SHEET.matcher(text).find() || NAMED.matcher(text).matches();
     }
 
     private static String key(String name) {

@@ -4,7 +4,8 @@ import asfound.drawing.page.Rule;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -21,22 +22,22 @@ final class Wrapped {
     private static final double LINE = 1.5;
 
     private final Sheet sheet;
-    private final List<Phrase> phrases;
+    private final Phrases phrases;
 
-    private Wrapped(Sheet sheet, List<Phrase> phrases) {
+    private Wrapped(Sheet sheet, Phrases phrases) {
         this.sheet = sheet;
         this.phrases = phrases;
     }
 
     /** The phrases, with those put together that begin with a label, or stand beside one, and go on below. */
     static List<Phrase> whole(Sheet sheet, List<Phrase> phrases) {
-        Wrapped reader = new Wrapped(sheet, phrases);
+        Wrapped reader = new Wrapped(sheet, Phrases.of(phrases));
         List<Phrase> out = new ArrayList<>();
-        Set<Phrase> taken = new HashSet<>();
+        Set<Phrase> taken = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Phrase p : phrases) {
             if (taken.contains(p)) continue;
             Phrase whole = p;
-            if (isValue(p, phrases))
+            if (reader.isValue(p))
                 for (Optional<Phrase> q = reader.next(p); q.isPresent(); q = reader.next(q.get())) {
                     taken.add(q.get());
                     whole = joined(whole, q.get());
@@ -46,7 +47,7 @@ final class Wrapped {
         return out;
     }
 
-    private static boolean isValue(Phrase p, List<Phrase> phrases) {
+    private boolean isValue(Phrase p) {
         List<String> words = HeaderWords.of(p);
         boolean labelled = Labels.at(words, 0)
                 .filter(l -> l.marked() && l.end() < words.size())
@@ -77,7 +78,7 @@ final class Wrapped {
         }
         if (Double.isInfinite(left) || Double.isInfinite(right)) return Optional.empty();
         double from = left, to = right;
-        return phrases.stream()
+        return phrases.between(p.centreY(), p.centreY() + LINE * p.size()).stream()
                 .filter(q -> q.centreY() - p.centreY() > 0.6 * p.size() && q.centreY() - p.centreY() < LINE * p.size())
                 .filter(q -> q.left() > from && q.right() < to)
                 .filter(q -> sheet.across().between(p.centreY(), q.centreY()).stream()

@@ -1,0 +1,88 @@
+package asfound.drawing.schedule;
+
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * What an entry looks like by itself, in whatever column it stands.
+ *
+ * @param text as written
+ * @param says it says something: it is neither blank nor a mark
+ * @param device what it says as a device; empty where it says anything else
+ * @param poles it is a number of poles
+ * @param phases it names phases
+ * @param wire it is a size of wire or conduit
+ * @param figure it is a figure, with the unit of a load or without one
+ * @param kind it says what a device is, and nothing that it feeds
+ */
+record Look(
+        String text,
+        boolean says,
+        Optional<DeviceText> device,
+        boolean poles,
+        boolean phases,
+        boolean wire,
+        boolean figure,
+        boolean kind) {
+
+    private static final Pattern PHASES =
+            Pattern.compile("(?:L?[123ABC]|[RYBØ]|[ABC]{2,3}|[-,/&+ ]|PH)+", Pattern.CASE_INSENSITIVE);
+    private static final Pattern WIRE = Pattern.compile(
+            "#\\s*\\d|\\b\\d+\\s*AWG|\\bMM|\\bKCMIL|\\d\\s*[X×]\\s*\\d|\\d[CT]\\b|\\bEMT\\b|\\d/\\d",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern BARE_WIRE = Pattern.compile("\\d+(?:\\.5)?|\\d+\\s*[/+]\\s*\\d+(?:\\.\\d)?");
+    private static final Pattern FIGURE = Pattern.compile(
+            "\\d{1,3}(?:[,' ]\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d+|,\\d{1,2})?(?:\\s*k?(?:VA|W))?",
+            Pattern.CASE_INSENSITIVE);
+
+    /** {@code RCBO type C}. */
+    private static final Pattern KIND_OF_DEVICE = Pattern.compile(
+            "(?:(?:RCBO|RCD|RCCB|MCB|MCCB|ACB|GFCI|AFCI|GFEP|FUSE|BREAKER|CB|TYPE|CURVE|[ABCDK]|\\d+\\s?MA)[\\s,/-]*)+",
+            Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern NUMBERS = Pattern.compile("[\\d ]+");
+    private static final int SHORT = 3;
+
+    static Look of(String text) {
+        return new Look(
+                text,
+                !Texts.saysNothing(text),
+                DeviceText.parse(text),
+                DeviceText.polesOnly(text).isPresent(),
+                PHASES.matcher(text).matches(),
+                isWire(text),
+                FIGURE.matcher(text).matches(),
+                KIND_OF_DEVICE.matcher(text).matches());
+    }
+
+    /** Without a figure only {@code EMT}, {@code MM} and {@code KCMIL} say so. */
+    private static boolean isWire(String text) {
+        boolean may = text.chars().anyMatch(c -> c >= '0' && c <= '9' || c == 'M' || c == 'm');
+        return may && (WIRE.matcher(text).find() || BARE_WIRE.matcher(text).matches());
+    }
+
+    boolean isNumbers() {
+        return NUMBERS.matcher(text).matches();
+    }
+
+    /** A rating without a number of poles, in amperes; 0 where it is none. */
+    int rating() {
+        return device.filter(d -> d.poles().isEmpty())
+                .flatMap(DeviceText::ratingA)
+                .orElse(0);
+    }
+
+    /** A whole number of one or two digits. */
+    boolean isSmall() {
+        return figure && text.length() <= 2 && isNumbers();
+    }
+
+    /** A number that is usual as a rating. */
+    boolean isUsualRating() {
+        return figure && text.length() <= SHORT && isNumbers() && DeviceText.isStandard(Integer.parseInt(text));
+    }
+
+    int letters() {
+        return (int) text.chars().filter(Character::isLetter).count();
+    }
+}

@@ -1,0 +1,90 @@
+package asfound.drawing.schedule;
+
+import asfound.drawing.page.Sheet;
+import asfound.drawing.page.Word;
+import java.util.AbstractList;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.RandomAccess;
+
+/**
+ * All phrases of a sheet from top to bottom and left to right. Nearly all that is asked of them is asked of a few lines, and
+ * those are found without looking at the others.
+ */
+final class Phrases extends AbstractList<Phrase> implements RandomAccess {
+
+    /** Lines are given a hair too generously: whoever asks looks at each phrase once more, by his own measure. */
+    private static final double HAIR = 1e-6;
+
+    private final ArrayList<Phrase> all;
+    private final List<Word> turned;
+    private final double[] levels;
+    private final double largest;
+    private final double tallest;
+
+    private Phrases(ArrayList<Phrase> all, List<Word> turned) {
+        this.all = all;
+        this.turned = turned;
+        all.sort(Phrase.ORDER);
+        levels = all.stream().mapToDouble(Phrase::centreY).toArray();
+        largest = all.stream().mapToDouble(Phrase::size).max().orElse(0);
+        tallest = all.stream().mapToDouble(p -> p.box().h()).max().orElse(0);
+    }
+
+    static Phrases of(Sheet sheet) {
+        List<Word> turned = sheet.words().stream().filter(w -> !w.upright()).toList();
+        return new Phrases(new ArrayList<>(Phrase.of(sheet)), turned);
+    }
+
+    /** Some of a sheet, in any order. */
+    static Phrases of(List<Phrase> some) {
+        return new Phrases(new ArrayList<>(some), List.of());
+    }
+
+    /** The largest size of type. */
+    double largest() {
+        return largest;
+    }
+
+    /** The height of the tallest. */
+    double tallest() {
+        return tallest;
+    }
+
+    /** The words that do not run as most of the sheet's text, and are in no phrase. */
+    List<Word> turned() {
+        return turned;
+    }
+
+    /** Those whose middles lie from one level to another. */
+    List<Phrase> between(double top, double bottom) {
+        int from = first(top - HAIR), to = first(bottom + HAIR);
+        return all.subList(from, Math.max(from, to));
+    }
+
+    /** Those whose middles lie no further from a level than a reach. */
+    List<Phrase> near(double level, double reach) {
+        return between(level - reach, level + reach);
+    }
+
+    /** The first that lies on a level or below it. */
+    private int first(double level) {
+        int low = 0, high = levels.length;
+        while (low < high) {
+            int mid = (low + high) >>> 1;
+            if (levels[mid] < level) low = mid + 1;
+            else high = mid;
+        }
+        return low;
+    }
+
+    @Override
+    public Phrase get(int index) {
+        return all.get(index);
+    }
+
+    @Override
+    public int size() {
+        return all.size();
+    }
+}
