@@ -3,13 +3,9 @@ package asfound.recordset;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.atomic.AtomicReference;
 
 /** Runs a piece of work that may never end. */
 public final class Patience {
-
-    /** The work's own stack: nested content may go deep. */
-    private static final long STACK = 16L << 20;
 
     private Patience() {}
 
@@ -30,34 +26,9 @@ public final class Patience {
      * @throws Exception what the work threw
      */
     public static <T> Optional<T> within(Duration time, Callable<T> work) throws Exception {
-        AtomicReference<T> result = new AtomicReference<>();
-        AtomicReference<Throwable> failure = new AtomicReference<>();
-        Thread thread = new Thread(
-                null,
-                () -> {
-                    try {
-                        result.set(work.call());
-                    } catch (Exception | Error e) {
-                        failure.set(e);
-                    }
-                },
-                "patience",
-                STACK);
-        thread.setDaemon(true);
-        thread.start();
-        try {
-            thread.join(Math.max(1, time.toMillis()));
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
+        try (PatientThread thread = new PatientThread()) {
+            return thread.within(time, work);
         }
-        if (thread.isAlive()) {
-            thread.interrupt();
-            return Optional.empty();
-        }
-        if (failure.get() instanceof GivenUpException) return Optional.empty();
-        if (failure.get() instanceof Error error) throw error;
-        if (failure.get() instanceof Exception exception) throw exception;
-        return Optional.ofNullable(result.get());
     }
 
     /**

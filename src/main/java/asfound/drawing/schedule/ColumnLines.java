@@ -22,7 +22,8 @@ final class ColumnLines {
         }
     }
 
-    private final List<Phrase> phrases;
+    private final Phrases phrases;
+    private final Looks looks = new Looks();
     private final Side side;
     private final double top;
     private final double bottom;
@@ -33,7 +34,7 @@ final class ColumnLines {
      * @param top where the first row begins
      * @param bottom where the last row ends
      */
-    ColumnLines(List<Phrase> phrases, Side side, double top, double bottom) {
+    ColumnLines(Phrases phrases, Side side, double top, double bottom) {
         this.phrases = phrases;
         this.side = side;
         this.top = top;
@@ -45,7 +46,7 @@ final class ColumnLines {
     List<Line> in(Role role, Column column) {
         List<Word> own = new ArrayList<>();
         Patience.check();
-        for (Phrase p : phrases) {
+        for (Phrase p : phrases.between(top, bottom + 0.2 * size)) {
             if (p.centreY() <= top || p.centreY() >= bottom + 0.2 * size) continue;
             if (p.right() < column.left() - 40 * size || p.left() > column.right()) continue;
             for (Word w : p.words()) if (belongs(p, w, role, column)) own.add(w);
@@ -84,13 +85,13 @@ final class ColumnLines {
         if (description == null || !startsIn(p, description) || w.centreX() < description.right()) return false;
         for (Map.Entry<Role, Column> e : side.roles().entrySet())
             if (e.getValue() != description && e.getValue().holds(w.centreX()))
-                return Contents.weight(e.getKey(), List.of(w.text())) < 0.3 || isTaken(e.getValue(), p);
+                return Contents.of(e.getKey(), looks.of(List.of(w.text()))) < 0.3 || isTaken(e.getValue(), p);
         return true;
     }
 
     /** Another text stands in the column on the same level: the phrase has run into it. */
     private boolean isTaken(Column column, Phrase by) {
-        return phrases.stream()
+        return phrases.near(by.centreY(), 0.3 * size).stream()
                 .anyMatch(o -> o != by
                         && Math.abs(o.centreY() - by.centreY()) < 0.3 * size
                         && column.holds(o.centreX())

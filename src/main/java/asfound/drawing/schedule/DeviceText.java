@@ -57,7 +57,7 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
     static Optional<DeviceText> parse(String raw) {
         if (raw.length() > LONGEST) return Optional.empty();
         String upper = Texts.upper(raw);
-        if (isFigure(upper)) return ofFigure(upper);
+        if (Texts.isFigures(upper)) return ofFigure(upper);
         if (!couldBe(upper)) return Optional.empty();
         String text = THOUSANDS.matcher(upper).replaceAll("");
         text = CURVE.matcher(text).replaceAll("$2");
@@ -76,11 +76,6 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
     }
 
     /** Most entries that say a device say nothing but a rating, or nothing but poles. */
-    private static boolean isFigure(String text) {
-        for (int i = 0; i < text.length(); i++) if (!isDigit(text.charAt(i))) return false;
-        return !text.isEmpty();
-    }
-
     private static Optional<DeviceText> ofFigure(String digits) {
         if (digits.length() > MOST_DIGITS) return Optional.empty();
         int rating = Integer.parseInt(digits);
@@ -96,12 +91,7 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
         String word = upper.substring(from, to);
         boolean poles = POLES.contains(word);
         if (!word.isEmpty() && !poles && !BESIDE.contains(word)) return false;
-        return poles && from == 0 || hasFigure(upper, to);
-    }
-
-    private static boolean hasFigure(String text, int from) {
-        for (int i = from; i < text.length(); i++) if (isDigit(text.charAt(i))) return true;
-        return false;
+        return poles && from == 0 || Texts.hasFigure(upper);
     }
 
     private static boolean isLetter(char c) {

@@ -15,6 +15,9 @@ import java.util.Set;
 final class Devices {
 
     private final List<Row> rows;
+    /** What each row by itself says of its device. */
+    private final List<Device> read;
+
     private final Loads loads;
     private final int step;
     /** Of all sides together: a device at the foot of a first half may go on at the head of the next. */
@@ -22,33 +25,42 @@ final class Devices {
 
     private final Map<Integer, Integer> rowOf = new HashMap<>();
     private final Set<Integer> taken = new HashSet<>();
-    private final List<Draft> drafts = new ArrayList<>();
+    private final List<JoinedRows> joined = new ArrayList<>();
     private final boolean spacesWritten;
     private double cost;
 
-    private Devices(List<Row> rows, Loads loads, int step, int highest) {
+    private Devices(List<Row> rows, List<Device> read, Loads loads, int step, int highest) {
         this.rows = rows;
+        this.read = read;
         this.loads = loads;
         this.step = step;
         this.highest = highest;
-        spacesWritten = rows.stream().allMatch(row -> Device.of(row).poles().isEmpty())
+        spacesWritten = read.stream().allMatch(device -> device.poles().isEmpty())
                 && rows.stream().anyMatch(Devices::isWrittenSpace);
         for (int r = 0; r < rows.size(); r++)
             if (rows.get(r).number() > 0) rowOf.putIfAbsent(rows.get(r).number(), r);
     }
 
     /**
-     * The circuits, and what speaks against this way of joining them.
+     * Joins the rows where poles of one device are {@code step} positions apart.
      *
-     * @param cost of poles over occupied rows and of marks that carry on nothing, in rows
+     * @param read what each row by itself says of its device
+     * @param highest the panel's last position
      */
-    record Joined(List<Draft> drafts, double cost, int step) {}
-
-    /** Joins the rows where poles of one device are {@code step} positions apart; {@code highest} is the panel's last. */
-    static Joined join(List<Row> rows, Loads loads, int step, int highest) {
-        Devices devices = new Devices(rows, loads, step, highest);
+    static Devices join(List<Row> rows, List<Device> read, Loads loads, int step, int highest) {
+        Devices devices = new Devices(rows, read, loads, step, highest);
         for (int r = 0; r < rows.size(); r++) if (!devices.taken.contains(r)) devices.device(r);
-        return new Joined(List.copyOf(devices.drafts), devices.cost, step);
+        return devices;
+    }
+
+    /** The circuits. */
+    List<Draft> drafts() {
+        return joined.stream().map(device -> device.draft(loads)).toList();
+    }
+
+    /** What speaks against this way of joining: poles over occupied rows and marks that carry on nothing, in rows. */
+    double cost() {
+        return cost;
     }
 
     /** The sheet says of an empty position that it is a space, so it leaves none blank. */
@@ -58,18 +70,18 @@ final class Devices {
 
     private void device(int r) {
         JoinedRows device = isAboveItsEntry(r) ? centred(r) : headed(r);
-        if (!device.positions().isEmpty()) drafts.add(device.draft(loads));
+        if (!device.positions().isEmpty()) joined.add(device);
     }
 
     private JoinedRows headed(int r) {
         Row row = rows.get(r);
-        Device read = Device.of(row);
-        JoinedRows device = new JoinedRows(row, read, row.positions(read.poles().orElse(0)));
+        Device own = read.get(r);
+        JoinedRows device = new JoinedRows(row, own, row.positions(own.poles().orElse(0)));
         take(r, device);
         if (device.positions().size() > 1) takePrinted(device);
         else if (spanEnd(r) > r) takeSpan(r, device);
-        else if (step != Numbering.OF_DEVICES && read.poles().orElse(0) > 1) takePoles(device);
-        else if (read.poles().isEmpty() && !row.isBlank()) takeMarks(device);
+        else if (step != Numbering.OF_DEVICES && own.poles().orElse(0) > 1) takePoles(device);
+        else if (own.poles().isEmpty() && !row.isBlank()) takeMarks(device);
         if (device.isMarkAlone()) {
             cost += 0.7;
             if (r == 0 && row.number() > 2) device.stray();
@@ -84,7 +96,7 @@ final class Devices {
     private boolean isAboveItsEntry(int r) {
         if (r + 1 >= rows.size() || !isLoadAlone(r) || taken.contains(r + 1)) return false;
         if (rows.get(r + 1).number() != rows.get(r).number() + step) return false;
-        int poles = Device.of(rows.get(r + 1)).poles().orElse(1);
+        int poles = read.get(r + 1).poles().orElse(1);
         boolean below = r + 2 < rows.size() && !taken.contains(r + 2) && isLoadAlone(r + 2);
         return poles == 3 && below || poles == 2 && !below;
     }
@@ -96,9 +108,9 @@ final class Devices {
 
     private JoinedRows centred(int r) {
         Row head = rows.get(r + 1);
-        Device read = Device.of(head);
-        JoinedRows device = new JoinedRows(head, read, List.of());
-        for (int k = 0; k < read.poles().orElse(1); k++) {
+        Device own = read.get(r + 1);
+        JoinedRows device = new JoinedRows(head, own, List.of());
+        for (int k = 0; k < own.poles().orElse(1); k++) {
             take(r + k, device);
             device.addPosition(rows.get(r + k).number());
         }

@@ -26,8 +26,8 @@ final class ForeignTables {
     private ForeignTables() {}
 
     /** The title that says that a table is a list of something else; a panel's title between them says that it is not. */
-    static Optional<Phrase> title(List<Phrase> phrases, Box table) {
-        List<Phrase> above = phrases.stream()
+    static Optional<Phrase> title(Phrases phrases, Box table) {
+        List<Phrase> above = phrases.between(Double.NEGATIVE_INFINITY, table.y() + phrases.largest()).stream()
                 .filter(p -> p.centreY() < table.y() + p.size())
                 .filter(p -> table.y() - p.box().bottom() < REACH * p.size())
                 .filter(p -> p.right() > table.x() - BESIDE * p.size() && p.left() < table.right())

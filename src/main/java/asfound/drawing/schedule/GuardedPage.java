@@ -6,7 +6,7 @@ import asfound.drawing.page.Sheet;
 import asfound.model.Place;
 import asfound.model.Problem;
 import asfound.recordset.Limits;
-import asfound.recordset.Patience;
+import asfound.recordset.PatientThread;
 import asfound.recordset.Settings;
 import asfound.recordset.Source;
 import java.time.Duration;
@@ -33,21 +33,34 @@ final class GuardedPage {
         unread = new UnreadPages(limits);
     }
 
+    /** Where one worker reads its pages, and where he explains them, which may be given up while the page is not. */
+    static final class Threads implements AutoCloseable {
+        private final PatientThread reading = new PatientThread();
+        private final PatientThread explaining = new PatientThread();
+
+        @Override
+        public void close() {
+            reading.close();
+            explaining.close();
+        }
+    }
+
     /**
      * Empty where the page did not end by itself when its time was over, and may still be using the reader.
      *
      * @param deadline of the whole file, in nanoseconds
      */
-    Optional<PageReading> read(PageReader reader, int number, long deadline) {
+    Optional<PageReading> read(PageReader reader, int number, long deadline, Threads threads) {
         Place place = Place.page(source.file(), number);
         long until = Math.min(deadline, System.nanoTime() + limits.pageTime().toNanos());
         try {
             // the work looks at the time itself and mostly ends first
             Duration longest = Duration.ofNanos(until - System.nanoTime()).plusMillis(500);
-            return Patience.within(longest, () -> {
+            return threads.reading.within(longest, () -> {
                 Page page = reader.read(number, until);
                 if (System.nanoTime() > until) throw new TimeoutException("reading the page");
-                return Patience.within(Duration.ofNanos(until - System.nanoTime()), () -> explained(page, place))
+                return threads.explaining
+                        .within(Duration.ofNanos(until - System.nanoTime()), () -> explained(page, place))
                         .orElseThrow(() -> new TimeoutException("explaining the page"));
             });
         } catch (PageReader.TooLongException | TimeoutException e) {

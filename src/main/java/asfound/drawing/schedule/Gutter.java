@@ -16,10 +16,10 @@ final class Gutter {
      * The middle of the widest strip between the two tables in which nothing stands beside their headers either: a header
      * may begin further left than its table.
      */
-    static double between(List<Phrase> phrases, Box left, Box right) {
+    static double between(Phrases phrases, Box left, Box right) {
         double from = left.right(), to = right.x(), middle = (from + to) / 2;
         double foot = Math.max(left.bottom(), right.bottom()), top = Math.min(left.y(), right.y());
-        List<Phrase> within = phrases.stream()
+        List<Phrase> within = phrases.between(top - LINES * phrases.largest(), foot).stream()
                 .filter(p ->
                         p.right() > from && p.left() < to && p.centreY() < foot && p.centreY() > top - LINES * p.size())
                 .sorted(Comparator.comparingDouble(Phrase::left))

@@ -8,14 +8,14 @@ import java.util.List;
 final class LastRow {
 
     private final Sheet sheet;
-    private final List<Phrase> phrases;
+    private final Phrases phrases;
     private final Side side;
     private final List<Row> rows;
     private final double size;
     private final double pitch;
     private final double y;
 
-    private LastRow(Sheet sheet, List<Phrase> phrases, Side side, List<Row> rows) {
+    private LastRow(Sheet sheet, Phrases phrases, Side side, List<Row> rows) {
         this.sheet = sheet;
         this.phrases = phrases;
         this.side = side;
@@ -25,7 +25,7 @@ final class LastRow {
         y = rows.get(rows.size() - 1).y();
     }
 
-    static double bottom(Sheet sheet, List<Phrase> phrases, Side side, List<Row> rows) {
+    static double bottom(Sheet sheet, Phrases phrases, Side side, List<Row> rows) {
         return new LastRow(sheet, phrases, side, rows).bottom();
     }
 
@@ -50,8 +50,9 @@ final class LastRow {
         Column own = side.roles().get(Role.DESCRIPTION);
         if (own == null) return open;
         double end = open, above = y;
-        for (Phrase p : phrases) {
-            if (p.centreY() <= y - 0.5 * pitch || p.centreX() < side.left() || p.centreX() > side.right()) continue;
+        double left = side.left(), right = side.right();
+        for (Phrase p : phrases.between(y - 0.5 * pitch, Double.POSITIVE_INFINITY)) {
+            if (p.centreY() <= y - 0.5 * pitch || p.centreX() < left || p.centreX() > right) continue;
             boolean alone = p.left() >= own.left() - 1 && p.centreX() < own.right();
             if (p.centreY() <= open) {
                 if (alone) above = p.centreY();

@@ -10,15 +10,19 @@ import java.util.Optional;
 final class Levels {
 
     private final Sheet sheet;
-    private final List<Phrase> phrases;
+    private final Phrases phrases;
     private final Side side;
     private final double size;
+    private final double left;
+    private final double right;
 
-    Levels(Sheet sheet, List<Phrase> phrases, Side side) {
+    Levels(Sheet sheet, Phrases phrases, Side side) {
         this.sheet = sheet;
         this.phrases = phrases;
         this.side = side;
         size = side.spine().size();
+        left = side.left();
+        right = side.right();
     }
 
     /** Where rows stand between two levels: in ruled cells, or on the level of what the narrow columns hold. */
@@ -31,7 +35,7 @@ final class Levels {
         for (int i = 1; i < rules.size(); i++)
             out.add((rules.get(i - 1).at() + rules.get(i).at()) / 2);
         if (!out.isEmpty()) return out;
-        for (Phrase p : phrases) {
+        for (Phrase p : phrases.between(from, to)) {
             if (p.centreY() < from + 0.5 * size || p.centreY() > to - 0.5 * size || !isNarrow(p)) continue;
             if (out.isEmpty() || p.centreY() - out.get(out.size() - 1) > 0.5 * size) out.add(p.centreY());
         }
@@ -47,8 +51,7 @@ final class Levels {
     }
 
     List<Phrase> on(double y) {
-        double left = side.left(), right = side.right();
-        return phrases.stream()
+        return phrases.near(y, 0.3 * size).stream()
                 .filter(p -> Math.abs(p.centreY() - y) < 0.3 * size)
                 .filter(p -> p.centreX() > left && p.centreX() < right)
                 .toList();
@@ -80,12 +83,11 @@ final class Levels {
 
     /** The poles that are printed beside a position. */
     int poles(Spine.Token t) {
-        return phrases.stream()
-                .filter(p -> Math.abs(p.centreY() - t.y()) < 0.4 * size)
-                .map(this::poles)
-                .flatMap(Optional::stream)
-                .findFirst()
-                .orElse(1);
+        for (Phrase p : phrases.near(t.y(), 0.4 * size)) {
+            Optional<Integer> poles = Math.abs(p.centreY() - t.y()) < 0.4 * size ? poles(p) : Optional.empty();
+            if (poles.isPresent()) return poles.get();
+        }
+        return 1;
     }
 
     private Optional<Integer> poles(Phrase p) {
@@ -102,6 +104,7 @@ final class Levels {
     }
 
     private boolean in(Role role, Phrase p) {
-        return side.column(role).filter(c -> c.holds(p.centreX())).isPresent();
+        Column column = side.roles().get(role);
+        return column != null && column.holds(p.centreX());
     }
 }

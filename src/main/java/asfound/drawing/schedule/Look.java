@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
  * @param wire it is a size of wire or conduit
  * @param figure it is a figure, with the unit of a load or without one
  * @param kind it says what a device is, and nothing that it feeds
+ * @param letters how many it has
  */
 record Look(
         String text,
@@ -23,7 +24,8 @@ record Look(
         boolean phases,
         boolean wire,
         boolean figure,
-        boolean kind) {
+        boolean kind,
+        int letters) {
 
     private static final Pattern PHASES =
             Pattern.compile("(?:L?[123ABC]|[RYBØ]|[ABC]{2,3}|[-,/&+ ]|PH)+", Pattern.CASE_INSENSITIVE);
@@ -51,13 +53,18 @@ record Look(
                 DeviceText.polesOnly(text).isPresent(),
                 PHASES.matcher(text).matches(),
                 isWire(text),
-                FIGURE.matcher(text).matches(),
-                KIND_OF_DEVICE.matcher(text).matches());
+                isFigure(text),
+                KIND_OF_DEVICE.matcher(text).matches(),
+                letters(text));
+    }
+
+    private static boolean isFigure(String text) {
+        return Texts.hasFigure(text) && FIGURE.matcher(text).matches();
     }
 
     /** Without a figure only {@code EMT}, {@code MM} and {@code KCMIL} say so. */
     private static boolean isWire(String text) {
-        boolean may = text.chars().anyMatch(c -> c >= '0' && c <= '9' || c == 'M' || c == 'm');
+        boolean may = Texts.hasFigure(text) || text.indexOf('M') >= 0 || text.indexOf('m') >= 0;
         return may && (WIRE.matcher(text).find() || BARE_WIRE.matcher(text).matches());
     }
 
@@ -82,7 +89,9 @@ record Look(
         return figure && text.length() <= SHORT && isNumbers() && DeviceText.isStandard(Integer.parseInt(text));
     }
 
-    int letters() {
-        return (int) text.chars().filter(Character::isLetter).count();
+    private static int letters(String text) {
+        int n = 0;
+        for (int i = 0; i < text.length(); i++) if (Character.isLetter(text.charAt(i))) n++;
+        return n;
     }
 }

@@ -17,7 +17,7 @@ final class Lugs {
 
     /** Those named in or just below a directory, each a problem: what hangs on them cannot be opened here. */
     static List<Problem> problems(Phrases phrases, Box table, Function<Box, Place> places) {
-        return phrases.between(table.y(), Double.POSITIVE_INFINITY).stream()
+        return phrases.between(table.y(), table.bottom() + 6 * phrases.largest()).stream()
                 .filter(p -> p.centreX() > table.x() - 5 && p.centreX() < table.right() + 5)
                 .filter(p -> p.centreY() > table.y() && p.centreY() < table.bottom() + 6 * p.size())
                 .filter(p -> NAMED.matcher(p.text()).matches())

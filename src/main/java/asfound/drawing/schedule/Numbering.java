@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Whether poles of one device are neighbours in number, or every second number: what the rows themselves say. */
 final class Numbering {
@@ -20,16 +21,18 @@ final class Numbering {
      * A switchboard's devices are counted, not its poles: most have several poles, and the next number as well as the one after
      * it has an entry of its own, whichever way poles would run.
      */
-    private static boolean isOfDevices(List<Row> rows) {
+    private static boolean isOfDevices(List<Row> rows, List<Device> read) {
         Map<Integer, Row> byNumber = new HashMap<>();
         for (Row row : rows) {
             if (row.token().isEmpty() || row.token().get().text().numbers().size() > 1) return false;
             byNumber.put(row.number(), row);
         }
         int last = rows.get(rows.size() - 1).number();
-        long rated = rows.stream().filter(r -> Device.of(r).rating().isStated()).count();
-        List<Row> several =
-                rows.stream().filter(r -> Device.of(r).poles().orElse(1) > 1).toList();
+        long rated = read.stream().filter(d -> d.rating().isStated()).count();
+        List<Row> several = IntStream.range(0, rows.size())
+                .filter(r -> read.get(r).poles().orElse(1) > 1)
+                .mapToObj(rows::get)
+                .toList();
         if (several.size() < FEWEST || several.size() * 5L < rated * 3) return false;
         for (Row row : several)
             for (int next = row.number() + 1; next <= Math.min(last, row.number() + 2); next++)
@@ -38,16 +41,17 @@ final class Numbering {
     }
 
     /** Joins one side's rows in the way that leaves least unexplained. */
-    static Devices.Joined join(
+    static Devices join(
             List<Row> rows, Loads loads, Spine spine, boolean alone, int highest, Optional<Settings.Numbering> told) {
         boolean ways = rows.stream()
                 .anyMatch(r -> r.token().filter(t -> t.text().isWay()).isPresent());
-        if (ways) return Devices.join(rows, loads, 1, highest);
+        List<Device> read = rows.stream().map(Device::of).toList();
+        if (ways) return Devices.join(rows, read, loads, 1, highest);
         boolean everySecond = spine.isOdd() || spine.isEven();
-        if (alone && isOfDevices(rows)) return Devices.join(rows, loads, OF_DEVICES, highest);
-        Devices.Joined across = Devices.join(rows, loads, 2, highest);
+        if (alone && isOfDevices(rows, read)) return Devices.join(rows, read, loads, OF_DEVICES, highest);
+        Devices across = Devices.join(rows, read, loads, 2, highest);
         if (everySecond && spine.tokens().size() > 1) return across;
-        Devices.Joined down = Devices.join(rows, loads, 1, highest);
+        Devices down = Devices.join(rows, read, loads, 1, highest);
         double lean = told.map(n -> n == Settings.Numbering.ACROSS ? -5.0 : 5.0).orElse(alone ? -0.5 : 0.5);
         return across.cost() + lean <= down.cost() ? across : down;
     }

@@ -16,10 +16,10 @@ import java.util.Set;
 final class PanelReader {
 
     private final Sheet sheet;
-    private final List<Phrase> phrases;
+    private final Phrases phrases;
     private final Settings settings;
 
-    PanelReader(Sheet sheet, List<Phrase> phrases, Settings settings) {
+    PanelReader(Sheet sheet, Phrases phrases, Settings settings) {
         this.sheet = sheet;
         this.phrases = phrases;
         this.settings = settings;
@@ -58,7 +58,7 @@ final class PanelReader {
             Loads loads = Loads.of(side, unit);
             boolean alone = table.sides().size() == 1;
             byPanel(side, rows).forEach((name, own) -> {
-                Devices.Joined joined =
+                Devices joined =
                         Numbering.join(own, loads, side.spine(), alone, highest(table, own), settings.numbering());
                 Part part = parts.computeIfAbsent(name, n -> new Part());
                 part.drafts.addAll(joined.drafts());

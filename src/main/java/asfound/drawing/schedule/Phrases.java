@@ -4,8 +4,10 @@ import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
 import java.util.AbstractList;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.RandomAccess;
+import java.util.Spliterator;
 
 /**
  * All phrases of a sheet from top to bottom and left to right. Nearly all that is asked of them is asked of a few lines, and
@@ -76,6 +78,16 @@ final class Phrases extends AbstractList<Phrase> implements RandomAccess {
             else high = mid;
         }
         return low;
+    }
+
+    @Override
+    public Iterator<Phrase> iterator() {
+        return all.iterator();
+    }
+
+    @Override
+    public Spliterator<Phrase> spliterator() {
+        return all.spliterator();
     }
 
     @Override

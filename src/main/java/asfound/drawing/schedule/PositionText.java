@@ -66,9 +66,12 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
     }
 
     static Optional<PositionText> parse(String text) {
-        if (text.length() > 32 || text.chars().noneMatch(c -> c >= '0' && c <= '9')) return Optional.empty();
-        if (isNumber(text)) return number(text);
-        String t = LEAD.matcher(text.strip()).replaceFirst("");
+        if (text.length() > 32 || !Texts.hasFigure(text)) return Optional.empty();
+        if (text.length() <= 3 && Texts.isFigures(text)) return number(text);
+        String t = text.strip();
+        Matcher lead = LEAD.matcher(t);
+        if (lead.lookingAt()) t = t.substring(lead.end());
+        else if (isWord(t)) return Optional.empty();
         t = AROUND.matcher(t).replaceAll("");
         if (t.isEmpty() || t.length() > 24) return Optional.empty();
         if (LIST.matcher(t).matches()) return list(t, text);
@@ -76,9 +79,9 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
         return way.matches() ? way(way, text) : Optional.empty();
     }
 
-    /** Nothing but a number, as most are written. */
-    private static boolean isNumber(String text) {
-        return text.length() <= 3 && text.chars().allMatch(c -> c >= '0' && c <= '9');
+    /** It begins with two letters, as no position does. */
+    private static boolean isWord(String text) {
+        return text.length() > 1 && Character.isLetter(text.charAt(0)) && Character.isLetter(text.charAt(1));
     }
 
     private static Optional<PositionText> number(String text) {

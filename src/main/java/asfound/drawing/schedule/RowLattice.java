@@ -17,7 +17,7 @@ final class RowLattice {
     private final Spine spine;
     private final Levels levels;
 
-    private RowLattice(Sheet sheet, List<Phrase> phrases, Side side) {
+    private RowLattice(Sheet sheet, Phrases phrases, Side side) {
         spine = side.spine();
         levels = new Levels(sheet, phrases, side);
     }
@@ -28,7 +28,7 @@ final class RowLattice {
      * @param all the sides of the table: what one shows of how positions are written holds for all
      * @param top where the table's first row begins
      */
-    static List<Row> rows(Sheet sheet, List<Phrase> phrases, Side side, List<Side> all, double top) {
+    static List<Row> rows(Sheet sheet, Phrases phrases, Side side, List<Side> all, double top) {
         List<Row> ways = WayRows.of(phrases, side);
         if (!ways.isEmpty()) return ways;
         RowLattice own = new RowLattice(sheet, phrases, side);

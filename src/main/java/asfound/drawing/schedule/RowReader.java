@@ -18,7 +18,7 @@ final class RowReader {
     private final List<Leftover> strays = new ArrayList<>();
 
     /** @param all the sides of the table, this one among them */
-    RowReader(Sheet sheet, List<Phrase> phrases, Side side, List<Side> all, double top) {
+    RowReader(Sheet sheet, Phrases phrases, Side side, List<Side> all, double top) {
         this.side = side;
         rows = RowLattice.rows(sheet, phrases, side, all, top);
         double first = Math.min(top, rows.get(0).y() - 0.6 * side.spine().size());

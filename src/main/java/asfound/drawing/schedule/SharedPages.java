@@ -91,17 +91,19 @@ final class SharedPages {
     /** False where a page was given up that may still be using the document. */
     private boolean goesThrough(PDDocument document) {
         PageReader reader = new PageReader(document, source.file(), limits.pageObjects(), limits.expandedBytes());
-        for (int i = next.getAndIncrement(); i < all.length; i = next.getAndIncrement()) {
-            if (isLate()) return true;
-            Optional<PageReading> read = page.read(reader, i + 1, deadline);
-            if (read.isEmpty()) {
-                Place place = Place.page(source.file(), i + 1);
-                all[i] = PageReading.none(isLate() ? unread.fileTooLong(place) : unread.tooLong(place));
-                return false;
+        try (GuardedPage.Threads threads = new GuardedPage.Threads()) {
+            for (int i = next.getAndIncrement(); i < all.length; i = next.getAndIncrement()) {
+                if (isLate()) return true;
+                Optional<PageReading> read = page.read(reader, i + 1, deadline, threads);
+                if (read.isEmpty()) {
+                    Place place = Place.page(source.file(), i + 1);
+                    all[i] = PageReading.none(isLate() ? unread.fileTooLong(place) : unread.tooLong(place));
+                    return false;
+                }
+                all[i] = read.get();
             }
-            all[i] = read.get();
+            return true;
         }
-        return true;
     }
 
     /** In the order of the pages, those among them that were not reached. */

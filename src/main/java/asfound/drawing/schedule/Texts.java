@@ -40,6 +40,7 @@ final class Texts {
     /** It begins as no word for a ditto does. */
     private static boolean isPlain(String text) {
         if (!isWordy(text)) return false;
+        if ("dDsScC".indexOf(text.charAt(0)) < 0) return true;
         for (String word : DITTO_WORDS) if (text.regionMatches(true, 0, word, 0, word.length())) return false;
         return true;
     }
@@ -64,6 +65,21 @@ final class Texts {
                 && Character.isLetterOrDigit(line.charAt(0));
         boolean joined = broken && !ABBREVIATED.matcher(text).matches();
         return joined ? text + line : text + " " + line;
+    }
+
+    static boolean hasFigure(String text) {
+        for (int i = 0; i < text.length(); i++) if (isFigure(text.charAt(i))) return true;
+        return false;
+    }
+
+    /** Nothing but figures; not blank. */
+    static boolean isFigures(String text) {
+        for (int i = 0; i < text.length(); i++) if (!isFigure(text.charAt(i))) return false;
+        return !text.isEmpty();
+    }
+
+    private static boolean isFigure(char c) {
+        return c >= '0' && c <= '9';
     }
 
     static String upper(String text) {

@@ -22,7 +22,7 @@ final class UnreadTitles {
 
     private UnreadTitles() {}
 
-    static List<Problem> problems(Sheet sheet, List<Phrase> phrases, List<Directory> read, List<Box> tables) {
+    static List<Problem> problems(Sheet sheet, Phrases phrases, List<Directory> read, List<Box> tables) {
         Set<String> known = new HashSet<>();
         read.forEach(d -> known.add(key(d.panel())));
         read.forEach(d -> d.header().fedFrom().value().ifPresent(f -> known.add(key(f))));

@@ -155,7 +155,7 @@ final class Values {
     }
 
     private static boolean isFigures(String text) {
-        return text.chars().allMatch(c -> c >= '0' && c <= '9');
+        return text.isEmpty() || Texts.isFigures(text);
     }
 
     static String name(String text) {

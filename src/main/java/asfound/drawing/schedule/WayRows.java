@@ -12,22 +12,24 @@ final class WayRows {
 
     private static final Pattern PHASES = Pattern.compile(
             "(?:L[123]|[RYBAC])(?:\\s*[-,/&+ ]?\\s*(?:L[123]|[RYBAC]))*|TP&?N?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern COLOURS = Pattern.compile("[RY][-,/&+ RYB]*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern LETTERS = Pattern.compile("[ABC][-,/&+ ABC]*");
     private static final Pattern PHASE = Pattern.compile("L[123]|[RYBAC]");
 
-    private final List<Phrase> phrases;
+    private final Phrases phrases;
     private final Spine spine;
     private final Column column;
     private final boolean coloured;
 
-    private WayRows(List<Phrase> phrases, Spine spine, Column column) {
+    private WayRows(Phrases phrases, Spine spine, Column column) {
         this.phrases = phrases;
         this.spine = spine;
         this.column = column;
-        coloured = column.texts().stream().anyMatch(t -> t.matches("(?i)[RY][-,/&+ RYB]*"));
+        coloured = column.texts().stream().anyMatch(t -> COLOURS.matcher(t).matches());
     }
 
     /** None where the sheet has no ways. */
-    static List<Row> of(List<Phrase> phrases, Side side) {
+    static List<Row> of(Phrases phrases, Side side) {
         Optional<Column> column = side.column(Role.PHASE);
         if (column.isEmpty() || !side.spine().isSingle()) return List.of();
         return new WayRows(phrases, side.spine(), column.get()).rows();
@@ -54,7 +56,7 @@ final class WayRows {
         double reach = 1.2 * spine.pitch();
         List<List<Phrase>> out = new ArrayList<>();
         int last = 9;
-        for (Phrase p : phrases) {
+        for (Phrase p : phrases.between(spine.firstY() - reach, spine.lastY() + reach)) {
             if (!column.holds(p.centreX())
                     || p.centreY() < spine.firstY() - reach
                     || p.centreY() > spine.lastY() + reach) continue;
@@ -92,7 +94,7 @@ final class WayRows {
     private List<Integer> phases(String text) {
         String t = text.toUpperCase(Locale.ROOT);
         if (t.startsWith("TP")) return List.of(1, 2, 3);
-        boolean abc = !coloured && t.matches("[ABC][-,/&+ ABC]*");
+        boolean abc = !coloured && LETTERS.matcher(t).matches();
         List<Integer> out = new ArrayList<>();
         Matcher m = PHASE.matcher(t);
         while (m.find()) {
