@@ -25,22 +25,44 @@ final class TypedRules {
     private static final double GAP = 2.5;
 
     private final List<Glyph> letters;
+    /** Of each letter. */
+    private final Kind[] kinds;
+
     private final Set<Integer> gone = new HashSet<>();
     private final List<Rule> across = new ArrayList<>();
     private final List<Rule> down = new ArrayList<>();
 
     private TypedRules(List<Glyph> letters) {
         this.letters = letters;
+        kinds = letters.stream().map(Kind::of).toArray(Kind[]::new);
+    }
+
+    /** What a letter can be part of. */
+    private enum Kind {
+        TEXT,
+        SPACE,
+        BAR,
+        DASH,
+        DOT;
+
+        static Kind of(Glyph g) {
+            if (g.text().length() != 1) return g.isSpace() ? SPACE : TEXT;
+            char c = g.text().charAt(0);
+            if (BARS.indexOf(c) >= 0) return BAR;
+            if (DASHES.indexOf(c) >= 0) return DASH;
+            if (DOTS.indexOf(c) >= 0) return DOT;
+            return g.isSpace() ? SPACE : TEXT;
+        }
     }
 
     /** @param letters of one direction, in their frame */
     static TypedRules of(List<Glyph> letters) {
         TypedRules typed = new TypedRules(letters);
-        if (letters.stream().noneMatch(g -> is(g, BARS + DASHES + DOTS))) return typed;
-        List<Integer> byLine = typed.inLines();
-        typed.dashes(byLine);
-        typed.dots(byLine);
-        typed.bars();
+        boolean dashed = typed.count(Kind.DASH) >= FEWEST_DASHES, dotted = typed.count(Kind.DOT) >= FEWEST_DOTS;
+        List<Integer> byLine = dashed || dotted ? typed.inLines() : List.of();
+        if (dashed) typed.dashes(byLine);
+        if (dotted) typed.dots(byLine);
+        if (typed.count(Kind.BAR) >= FEWEST_BARS) typed.bars();
         return typed;
     }
 
@@ -63,21 +85,27 @@ final class TypedRules {
         return down;
     }
 
-    private static boolean is(Glyph g, String some) {
-        return g.text().length() == 1 && some.indexOf(g.text().charAt(0)) >= 0;
+    private int count(Kind kind) {
+        int n = 0;
+        for (Kind k : kinds) if (k == kind) n++;
+        return n;
     }
 
-    private boolean is(int i, String some) {
-        return is(letters.get(i), some);
+    private boolean is(int i, Kind kind) {
+        return kinds[i] == kind;
     }
 
     /** All letters but spaces, line by line and from left to right. */
     private List<Integer> inLines() {
         List<Integer> out = new ArrayList<>();
-        for (int i = 0; i < letters.size(); i++) if (!letters.get(i).isSpace()) out.add(i);
-        out.sort(Comparator.comparingLong(
-                        (Integer i) -> Math.round(letters.get(i).box().bottom() * 2))
-                .thenComparingDouble(i -> letters.get(i).box().x()));
+        long[] lines = new long[letters.size()];
+        for (int i = 0; i < letters.size(); i++) {
+            lines[i] = Math.round(letters.get(i).box().bottom() * 2);
+            if (!is(i, Kind.SPACE)) out.add(i);
+        }
+        out.sort((a, b) -> lines[a] != lines[b]
+                ? Long.compare(lines[a], lines[b])
+                : Double.compare(letters.get(a).box().x(), letters.get(b).box().x()));
         return out;
     }
 
@@ -90,30 +118,33 @@ final class TypedRules {
 
     /** A stretch of a line in which nothing stands but dashes, crosses and bars. */
     private void dashes(List<Integer> line) {
-        String drawing = DASHES + BARS;
         for (int i = 0; i < line.size(); ) {
-            int j = i + 1, dashes = is(line.get(i), DASHES) ? 1 : 0;
-            boolean drawn = is(line.get(i), drawing);
+            int j = i + 1, dashes = is(line.get(i), Kind.DASH) ? 1 : 0;
+            boolean drawn = isDrawing(line.get(i));
             while (j < line.size() && follows(line.get(j - 1), line.get(j), GAP)) {
-                drawn &= is(line.get(j), drawing);
-                if (is(line.get(j), DASHES)) dashes++;
+                drawn &= isDrawing(line.get(j));
+                if (is(line.get(j), Kind.DASH)) dashes++;
                 j++;
             }
             if (drawn && dashes >= FEWEST_DASHES) {
                 List<Integer> own = line.subList(i, j);
                 Box box = around(own);
                 across.add(new Rule(box.centreY(), box.x(), box.right()));
-                own.stream().filter(k -> !is(k, BARS)).forEach(gone::add);
+                own.stream().filter(k -> !is(k, Kind.BAR)).forEach(gone::add);
             }
             i = j;
         }
+    }
+
+    private boolean isDrawing(int i) {
+        return is(i, Kind.DASH) || is(i, Kind.BAR);
     }
 
     /** Dots in a row with a text that they begin behind or end before. */
     private void dots(List<Integer> line) {
         for (int i = 0; i < line.size(); ) {
             int j = i;
-            while (j < line.size() && is(line.get(j), DOTS) && (j == i || follows(line.get(j - 1), line.get(j), 1)))
+            while (j < line.size() && is(line.get(j), Kind.DOT) && (j == i || follows(line.get(j - 1), line.get(j), 1)))
                 j++;
             if (j - i >= FEWEST_DOTS) {
                 boolean behind = i > 0 && follows(line.get(i - 1), line.get(i), 1);
@@ -126,7 +157,7 @@ final class TypedRules {
 
     private void bars() {
         List<Integer> bars = new ArrayList<>();
-        for (int i = 0; i < letters.size(); i++) if (is(i, BARS)) bars.add(i);
+        for (int i = 0; i < letters.size(); i++) if (is(i, Kind.BAR)) bars.add(i);
         bars.sort(Comparator.comparingLong(
                         (Integer i) -> Math.round(letters.get(i).box().centreX() * 2))
                 .thenComparingDouble(i -> letters.get(i).box().y()));

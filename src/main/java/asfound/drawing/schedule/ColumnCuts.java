@@ -88,27 +88,24 @@ final class ColumnCuts {
 
     /** Those between the entries; in a long table an odd entry or two may run across. */
     private List<Blank> blanks() {
-        List<double[]> edges = new ArrayList<>();
-        for (Phrase p : entries) {
-            edges.add(new double[] {p.left(), 1});
-            edges.add(new double[] {p.right(), -1});
-        }
-        edges.sort(Comparator.comparingDouble((double[] e) -> e[0]).thenComparingDouble(e -> e[1]));
+        double[] begins = entries.stream().mapToDouble(Phrase::left).sorted().toArray();
+        double[] ends = entries.stream().mapToDouble(Phrase::right).sorted().toArray();
         int rows = spines.stream().mapToInt(s -> s.tokens().size()).max().orElse(1);
         int few = rows >= 12 ? rows / 24 + 1 : 0;
         List<Blank> out = new ArrayList<>();
-        int open = 0;
         double since = span.left();
         boolean blank = true, seen = false;
-        for (double[] edge : edges) {
-            open += (int) edge[1];
+        for (int begun = 0, ended = 0; ended < ends.length; ) {
+            boolean begin = begun < begins.length && begins[begun] < ends[ended];
+            double at = begin ? begins[begun++] : ends[ended++];
+            int open = begun - ended;
             if (blank && open > few) {
-                if (seen && edge[0] - since > NARROWEST * size) out.add(new Blank(since, edge[0]));
+                if (seen && at - since > NARROWEST * size) out.add(new Blank(since, at));
                 blank = false;
                 seen = true;
             } else if (!blank && open <= few) {
                 blank = true;
-                since = edge[0];
+                since = at;
             }
         }
         return out;

@@ -94,6 +94,10 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
         return poles && from == 0 || Texts.hasFigure(upper);
     }
 
+    private static boolean isWordy(String text) {
+        return !text.isEmpty() && Character.isLetter(text.charAt(0));
+    }
+
     private static boolean isLetter(char c) {
         return c >= 'A' && c <= 'Z';
     }
@@ -165,12 +169,16 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
 
     /** A number of poles by itself: {@code 3}, {@code 3P}, {@code TP}. */
     static Optional<Integer> polesOnly(String raw) {
+        return polesOnly(raw, parse(raw));
+    }
+
+    /** @param device what the text says as a device */
+    static Optional<Integer> polesOnly(String raw, Optional<DeviceText> device) {
         String t = raw.strip();
         if (t.length() == 1)
             return t.charAt(0) >= '1' && t.charAt(0) <= '4' ? Optional.of(t.charAt(0) - '0') : Optional.empty();
         Matcher bare = BARE.matcher(t);
-        if (bare.matches()) return Optional.of(bare.group(1).charAt(0) - '0');
-        Optional<DeviceText> device = parse(raw);
+        if (!isWordy(t) && bare.matches()) return Optional.of(bare.group(1).charAt(0) - '0');
         return device.filter(d -> d.ratingA().isEmpty()).flatMap(DeviceText::poles);
     }
 }

@@ -214,6 +214,17 @@ final class Labels {
         return usual != null || !measured ? usual : USUAL.get(plain.substring(0, unit));
     }
 
+    private static boolean isBeginning(String plain) {
+        int space = plain.indexOf(' ');
+        return BEGINNINGS.contains(space < 0 ? plain : plain.substring(0, space));
+    }
+
+    /** Whether a label can begin with the first of the text's words. */
+    static boolean mayBegin(String text) {
+        int space = text.indexOf(' ');
+        return isBeginning(plain(space < 0 ? text : text.substring(0, space)));
+    }
+
     private static boolean isMarked(String word) {
         return word.endsWith(":") || word.endsWith("=");
     }
@@ -221,8 +232,7 @@ final class Labels {
     /** The longest label that begins at a word; empty where none does. */
     static Optional<Label> at(List<String> words, int start) {
         String first = plain(words.get(start));
-        int space = first.indexOf(' ');
-        if (!BEGINNINGS.contains(space < 0 ? first : first.substring(0, space))) return Optional.empty();
+        if (!isBeginning(first)) return Optional.empty();
         List<String> plain = new ArrayList<>(List.of(first));
         int most = Math.min(longest + 1, words.size() - start);
         // a mark ends a label

@@ -42,20 +42,31 @@ record Look(
             "(?:(?:RCBO|RCD|RCCB|MCB|MCCB|ACB|GFCI|AFCI|GFEP|FUSE|BREAKER|CB|TYPE|CURVE|[ABCDK]|\\d+\\s?MA)[\\s,/-]*)+",
             Pattern.CASE_INSENSITIVE);
 
+    /** With what phases can begin, and kinds of devices. */
+    private static final String PHASE_BEGINS = "L123ABCRYPlabcrypØ-,/&+ ";
+
+    private static final String KIND_BEGINS = "RMAGFBCTDKrmagfbctdk0123456789";
+
     private static final Pattern NUMBERS = Pattern.compile("[\\d ]+");
     private static final int SHORT = 3;
 
     static Look of(String text) {
+        Optional<DeviceText> device = DeviceText.parse(text);
         return new Look(
                 text,
                 !Texts.saysNothing(text),
-                DeviceText.parse(text),
-                DeviceText.polesOnly(text).isPresent(),
-                PHASES.matcher(text).matches(),
+                device,
+                DeviceText.polesOnly(text, device).isPresent(),
+                mayBegin(text, PHASE_BEGINS) && PHASES.matcher(text).matches(),
                 isWire(text),
                 isFigure(text),
-                KIND_OF_DEVICE.matcher(text).matches(),
+                mayBegin(text, KIND_BEGINS) && KIND_OF_DEVICE.matcher(text).matches(),
                 letters(text));
+    }
+
+    /** Its first letter is one of some: most texts are no more than looked at. */
+    private static boolean mayBegin(String text, String some) {
+        return !text.isEmpty() && some.indexOf(text.charAt(0)) >= 0;
     }
 
     private static boolean isFigure(String text) {

@@ -61,6 +61,7 @@ final class Margin {
     }
 
     private static boolean isLabel(String text) {
+        if (!Labels.mayBegin(text)) return false;
         List<String> words = List.of(text.split(" "));
         return Labels.at(words, 0)
                 .filter(l ->

@@ -36,7 +36,7 @@ final class OwnNames {
 
     /** The positions alone; empty where no name of a panel of this sheet stands before them. */
     Optional<PositionText> positions(String text) {
-        if (names.isEmpty() || text.length() > LONGEST) return Optional.empty();
+        if (names.isEmpty() || text.length() > LONGEST || !Texts.hasFigure(text)) return Optional.empty();
         Matcher m = PREFIXED.matcher(text);
         return m.matches() && names.contains(key(m.group(1))) ? PositionText.parse(m.group(2)) : Optional.empty();
     }

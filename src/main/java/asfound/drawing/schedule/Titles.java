@@ -26,9 +26,9 @@ final class Titles {
     private static final Pattern NAME_OF_KIND =
             Pattern.compile("^" + NAME + "\\s*[-–—:]*\\s*(?:ELECTRICAL\\s+)?" + KIND + "$", Pattern.CASE_INSENSITIVE);
 
-    /** Without one of them nothing is a title. */
-    private static final Pattern WORD = Pattern.compile(
-            "PANEL|BOARD|PNL|LOAD\\s?CENT|CONSUMER\\s|SCHEDULE|DIRECTORY|CIRCUIT\\s", Pattern.CASE_INSENSITIVE);
+    private static final String[] WORDS = {
+        "panel", "board", "pnl", "cent", "consumer", "schedule", "directory", "circuit"
+    };
 
     private static final Pattern NO_NAME = Pattern.compile(
             "panel|panelboard|board|branch|circuit|electrical|lighting|power|main|the|motor|fan|pump|door|cable|fixture|load"
@@ -50,8 +50,17 @@ final class Titles {
                 : nameOf(t.substring(dash + 3).strip());
     }
 
+    /** Whether it has a word without which nothing is a title. */
+    static boolean mayBeTitle(String text) {
+        for (int i = 0; i < text.length(); i++)
+            for (String word : WORDS)
+                if ((text.charAt(i) | ' ') == word.charAt(0) && text.regionMatches(true, i, word, 0, word.length()))
+                    return true;
+        return false;
+    }
+
     private static Optional<String> nameOf(String t) {
-        if (!WORD.matcher(t).find()) return Optional.empty();
+        if (!mayBeTitle(t)) return Optional.empty();
         for (Pattern p : new Pattern[] {AFTER, BEFORE, NAMED, NAME_OF_KIND}) {
             Matcher m = p.matcher(t);
             if (!m.find()) continue;

@@ -21,7 +21,18 @@ final class UseText {
 
     private static final Pattern SPACES = Pattern.compile("\\s+");
 
+    /** What stands around a word for a spare or a space, and with what these words begin. */
+    private static final String MARKS = " *()[]<>\"'.,:;#/-";
+
+    private static final String BEGINS = "SFUBPEOVN";
+
     private UseText() {}
+
+    private static boolean mayBeFree(String text) {
+        int first = 0;
+        while (first < text.length() && MARKS.indexOf(text.charAt(first)) >= 0) first++;
+        return first < text.length() && BEGINS.indexOf(text.charAt(first)) >= 0;
+    }
 
     /** The use of an entry; {@code rated} where a device's rating stands beside it. */
     static Use of(String description, boolean rated) {
@@ -29,6 +40,7 @@ final class UseText {
         if (text.isEmpty() || Texts.saysNothing(text)) return rated ? Use.LOAD : Use.SPACE;
         boolean spareWay = text.contains("SPARE WAY");
         if (spareWay && rated) return Use.SPARE;
+        if (!mayBeFree(text)) return Use.LOAD;
         if (SPACE.matcher(text).matches()) return rated && text.startsWith("UNUSED") ? Use.SPARE : Use.SPACE;
         if (SPARE.matcher(text).matches()) return Use.SPARE;
         return Use.LOAD;
