@@ -6,6 +6,7 @@ import asfound.drawing.schedule.sample.SampleBook;
 import asfound.recordset.Limits;
 import asfound.recordset.Settings;
 import asfound.recordset.Source;
+import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
@@ -20,11 +21,13 @@ import technology.tabula.PageIterator;
 import technology.tabula.extractors.SpreadsheetExtractionAlgorithm;
 
 /**
- * How fast schedules are read: the whole reading on one core and on all of them, against PDFBox's text stripping alone and
- * tabula-java's spreadsheet extraction alone, on the same pages in the same run.
+ * How fast schedules are read: the whole reading against PDFBox's text stripping alone and tabula-java's spreadsheet
+ * extraction alone, on the same pages in the same run, by the clock and by the time of the processor.
  *
- * <p>{@code mvn -q test-compile exec} is not needed: {@code java -cp target/classes:target/test-classes:<dependencies>
- * asfound.bench.ReadingBench [pages]}; run it with {@code -Xmx512m} and {@code -XX:ActiveProcessorCount=1} for one core.
+ * <p>{@code java -cp target/test-classes:target/asfound.jar asfound.bench.ReadingBench [pages [rounds]]}: 100 pages and 4
+ * rounds where nothing is said; two rounds more before them are not counted. The time of the processor is that of all
+ * threads, the compiler's and the collector's among them, so the first rounds are slow. With {@code -Xmx512m} it shows that
+ * a small machine is enough, with {@code -XX:ActiveProcessorCount=1 -XX:+UseSerialGC} what one core does.
  */
 public final class ReadingBench {
 
@@ -46,7 +49,8 @@ public final class ReadingBench {
                 Files.size(file) / 1024,
                 Runtime.getRuntime().availableProcessors(),
                 Runtime.getRuntime().maxMemory() >> 20);
-        for (int round = 1; round <= 4; round++) {
+        int rounds = args.length > 1 ? Integer.parseInt(args[1]) : 4;
+        for (int round = 1; round <= rounds + 2; round++) {
             System.out.println(round < 3 ? "warm-up " + round : "round " + (round - 2));
             measure("text stripping alone", file, ReadingBench::strip);
             measure("whole reading", file, ReadingBench::read);
@@ -57,14 +61,26 @@ public final class ReadingBench {
     private static void measure(String what, Path file, Work work) throws IOException {
         System.gc();
         for (MemoryPoolMXBean pool : ManagementFactory.getMemoryPoolMXBeans()) pool.resetPeakUsage();
-        long start = System.nanoTime();
+        long start = System.nanoTime(), before = processor();
         int found = work.run(file);
-        double seconds = (System.nanoTime() - start) / 1e9;
+        double seconds = (System.nanoTime() - start) / 1e9, processor = (processor() - before) / 1e9;
         long peak = ManagementFactory.getMemoryPoolMXBeans().stream()
                 .filter(p -> p.getType() == java.lang.management.MemoryType.HEAP)
                 .mapToLong(p -> p.getPeakUsage().getUsed())
                 .sum();
-        System.out.printf(Locale.ROOT, "  %-42s %6.2f s  (%d), peak heap %d MB%n", what, seconds, found, peak >> 20);
+        System.out.printf(
+                Locale.ROOT,
+                "  %-42s %6.2f s, processor %6.2f s  (%d), peak heap %d MB%n",
+                what,
+                seconds,
+                processor,
+                found,
+                peak >> 20);
+    }
+
+    /** Of all threads, in nanoseconds: pages are read in threads of their own. */
+    private static long processor() {
+        return ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class).getProcessCpuTime();
     }
 
     private static int strip(Path file) throws IOException {

@@ -48,7 +48,8 @@ final class UnreadTitles {
     }
 
     private static boolean isTitle(String text) {
-        return Titles.mayBeTitle(text) && (SHEET.matcher(text).find() || NAMED.matcher(text).matches());
+        return Titles.mayBeTitle(text)
+                && (SHEET.matcher(text).find() || NAMED.matcher(text).matches());
     }
 
     private static String key(String name) {
