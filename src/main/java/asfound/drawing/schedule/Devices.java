@@ -14,6 +14,9 @@ import java.util.Set;
  */
 final class Devices {
 
+    /** No device's cell is joined over more rows. */
+    private static final int MOST_JOINED = 12;
+
     private final List<Row> rows;
     /** What each row by itself says of its device. */
     private final List<Device> read;
@@ -56,6 +59,13 @@ final class Devices {
     /** The circuits. */
     List<Draft> drafts() {
         return joined.stream().map(device -> device.draft(loads)).toList();
+    }
+
+    /** A word about each device of which another way of joining, as good as this one, makes another device. */
+    void doubt(Devices other, String word) {
+        Set<Set<Integer>> alike = new HashSet<>();
+        other.joined.forEach(device -> alike.add(new HashSet<>(device.positions())));
+        for (JoinedRows device : joined) if (!alike.contains(new HashSet<>(device.positions()))) device.doubt(word);
     }
 
     /** What speaks against this way of joining: poles over occupied rows and marks that carry on nothing, in rows. */
@@ -165,11 +175,19 @@ final class Devices {
         for (int k = 1; k < 3; k++) {
             Integer at = rowOf.get(first + k * step);
             if (at == null || taken.contains(at) || !rows.get(at).isWithoutDevice()) return;
+            if (isJoinedToOther(at, device)) return;
             Row next = rows.get(at);
             if (!next.hasMark() && loads.isBlank(next) && !spacesWritten) return;
             take(at, device);
             device.addPosition(next.number());
         }
+    }
+
+    /** A cell of another device's row, joined over several, reaches down to this one. */
+    private boolean isJoinedToOther(int at, JoinedRows device) {
+        for (int r = Math.max(0, at - MOST_JOINED); r < at; r++)
+            if (rows.get(r) != device.head() && spanEnd(r) >= at) return true;
+        return false;
     }
 
     private void take(int at, JoinedRows device) {

@@ -40,6 +40,9 @@ final class GridSheet {
     /** By the key of their first cell, in order: what is laid out must not hang on an order of hashes. */
     private final Map<Long, Area> joined = new TreeMap<>();
 
+    /** By column, the rows whose numbers are whole. */
+    private final List<Set<Integer>> whole = new ArrayList<>();
+
     private final Set<Long> inside = new HashSet<>();
 
     private GridSheet(Grid grid, List<Area> areas) {
@@ -59,6 +62,7 @@ final class GridSheet {
                                     - numbers[r - 1]
                                     - furtherLines(grid.rows().get(r - 1)));
         for (Area a : areas) join(a);
+        for (int c = 0; c < columns; c++) whole.add(WholeNumbers.of(grid, c));
         x = new double[columns + 1];
         y = new double[numbers.length + 1];
         measure();
@@ -127,7 +131,8 @@ final class GridSheet {
     }
 
     private String[] lines(int r, int c) {
-        String cell = grid.rows().get(r).cell(c);
+        String written = grid.rows().get(r).cell(c);
+        String cell = whole.get(c).contains(r) ? WholeNumbers.plain(written) : written;
         return cell.isBlank() ? new String[0] : cell.strip().split("\\s*\\R\\s*");
     }
 

@@ -19,6 +19,7 @@ final class JoinedRows {
     private final List<Integer> positions;
     private int clash;
     private boolean stray;
+    private String doubt = "";
 
     /**
      * @param head the row in which the device's entry stands
@@ -65,6 +66,11 @@ final class JoinedRows {
         stray = true;
     }
 
+    /** Other rows than these may be its own. */
+    void doubt(String word) {
+        doubt = word;
+    }
+
     Draft draft(Loads loads) {
         String description = description();
         boolean rated = read.rating().isStated() || read.rating().isUnreadable();
@@ -102,6 +108,7 @@ final class JoinedRows {
         if (!read.trouble().isEmpty()) what.add(read.trouble());
         if (clash > 0) what.add(read.poles().orElse(1) + " poles, and position " + clash + " has an entry of its own");
         if (stray) what.add(CARRIED_ON);
+        if (!doubt.isEmpty()) what.add(doubt);
         if (rows.stream().anyMatch(Row::isMixed)) what.add("two entries stand in one row");
         return String.join("; ", what);
     }

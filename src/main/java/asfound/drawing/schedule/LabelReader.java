@@ -12,6 +12,8 @@ final class LabelReader {
 
     private static final Pattern AROUND = Pattern.compile("^[-–—:=,;\\s]+(?=\\S)|[,;:\\s]+$");
 
+    private static final Pattern ROOM = Pattern.compile("(?i)rm\\.?|room");
+
     private final List<Value> values = new ArrayList<>();
     private final List<Phrase> labels = new ArrayList<>();
     private final List<Phrase> loose = new ArrayList<>();
@@ -58,7 +60,9 @@ final class LabelReader {
             }
             int end = label.get().end(),
                     next = nextLabel(words, end, label.get().marked());
-            String rest = value(label.get().field(), words.subList(end, next));
+            // 'Room 12' by itself is a place as it stands
+            int from = !label.get().marked() && ROOM.matcher(words.get(i)).matches() ? i : end;
+            String rest = end == next ? "" : value(label.get().field(), words.subList(from, next));
             if (rest.isEmpty() && next == words.size()) {
                 if (i == 0 || label.get().marked()) {
                     lone.add(new LoneLabels.Lone(p, label.get()));
@@ -72,7 +76,7 @@ final class LabelReader {
                 loose(pieces.subList(told, i));
                 any = true;
                 // what stands behind the sentence of a place says more of the panel
-                told = isPlace(label.get().field()) ? Math.min(next, end + rest.split(" ").length) : next;
+                told = isPlace(label.get().field()) ? Math.min(next, from + rest.split(" ").length) : next;
             } else if (label.get().marked()) {
                 any |= rest.isEmpty();
                 if (!rest.isEmpty()) unfit.add(new Value(label.get().field(), rest, p.box(), 3));

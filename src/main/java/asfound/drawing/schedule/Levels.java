@@ -57,6 +57,11 @@ final class Levels {
                 .toList();
     }
 
+    /** Those on which something stands: a row may be left blank to set a group of rows apart. */
+    List<Double> withoutBlank(List<Double> levels) {
+        return levels.stream().filter(y -> !isBlank(y)).toList();
+    }
+
     boolean isBlank(double y) {
         return on(y).isEmpty();
     }

@@ -13,6 +13,7 @@ final class Loads {
 
     private static final Pattern KILO = Pattern.compile(" (kva|kw) ");
     private static final Pattern PLAIN = Pattern.compile(" (va|w|watts) ");
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d+,\\d{1,2}");
     private static final Pattern PER_POLE = Pattern.compile(" (pole|per|ea|each) ");
 
     private final boolean thousands;
@@ -39,7 +40,7 @@ final class Loads {
             plain |= PLAIN.matcher(head).find();
             perPole |= PER_POLE.matcher(head).find() && !head.contains("total");
             for (String t : c.texts()) {
-                decimals |= t.indexOf('.') > 0;
+                decimals |= t.indexOf('.') > 0 || DECIMAL_COMMA.matcher(t).matches();
                 highest = Math.max(highest, LoadText.parse(t, false).orElse(0.0));
             }
         }

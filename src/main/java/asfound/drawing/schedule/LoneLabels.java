@@ -1,5 +1,6 @@
 package asfound.drawing.schedule;
 
+import asfound.drawing.page.Rule;
 import asfound.drawing.page.Sheet;
 import asfound.model.Box;
 import java.util.ArrayList;
@@ -105,7 +106,8 @@ final class LoneLabels {
         boolean marked = lone.label().marked();
         if (rightFits && belowFits && !marked) {
             // a row of labels has its values below; a label with its value beside it has another label below
-            boolean farRight = right.get().left() - label.right() > 14 * label.size();
+            boolean farRight =
+                    right.get().left() - label.right() > 14 * label.size() && !isNextCell(label, right.get());
             rightFits = !farRight;
         }
         Optional<Phrase> value = rightFits ? right : belowFits ? below : Optional.empty();
@@ -117,6 +119,18 @@ final class LoneLabels {
         boolean title = TITLE.matcher(label.text()).find();
         int weight = title ? 1 : rightFits && marked ? 3 : 2;
         return value.map(p -> new Value(field, LabelReader.strip(p.text()), p.box(), weight));
+    }
+
+    /** A single upright rule parts them: however wide its cell is, the value stands in the one beside the label's. */
+    private boolean isNextCell(Phrase label, Phrase value) {
+        double last = Double.NEGATIVE_INFINITY;
+        int rules = 0;
+        for (Rule r : sheet.down().between(label.right() - 0.5, value.left() + 0.5)) {
+            if (!r.passes(label.centreY())) continue;
+            if (r.at() - last > 1.2) rules++;
+            last = r.at();
+        }
+        return rules == 1;
     }
 
     private static boolean isValue(Field field, Phrase p) {
@@ -142,8 +156,8 @@ final class LoneLabels {
         return phrases.near(label.centreY(), reach).stream()
                 .filter(p -> p != label && p.left() >= label.right() - 0.5)
                 .filter(p -> Math.abs(p.centreY() - label.centreY()) < 0.55 * Math.max(p.size(), label.size()))
-                .filter(p -> p.left() - label.right() < 40 * label.size())
-                .min(Comparator.comparingDouble(Phrase::left));
+                .min(Comparator.comparingDouble(Phrase::left))
+                .filter(p -> p.left() - label.right() < 40 * label.size() || isNextCell(label, p));
     }
 
     private Optional<Phrase> below(Phrase label) {

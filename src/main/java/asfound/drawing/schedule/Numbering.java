@@ -15,6 +15,11 @@ final class Numbering {
 
     private static final int FEWEST = 3;
 
+    private static final String DOUBTED =
+            "nothing shows whether the marks below it carry on this device or that of the row before";
+    /** Two ways to join the rows whose costs differ by less leave as little unexplained. */
+    private static final double ALIKE = 0.1;
+
     private Numbering() {}
 
     /**
@@ -34,6 +39,13 @@ final class Numbering {
                 .mapToObj(rows::get)
                 .toList();
         if (several.size() < FEWEST || several.size() * 5L < rated * 3) return false;
+        // where a device is printed beside each of its poles, the rows that follow it are its own
+        long repeated = several.stream()
+                .filter(row -> IntStream.rangeClosed(1, 2)
+                        .mapToObj(step -> byNumber.get(row.number() + step))
+                        .anyMatch(next -> next != null && next.repeats(row)))
+                .count();
+        if (repeated * 3 > several.size()) return false;
         for (Row row : several)
             for (int next = row.number() + 1; next <= Math.min(last, row.number() + 2); next++)
                 if (!byNumber.containsKey(next) || byNumber.get(next).isWithoutDevice()) return false;
@@ -52,7 +64,11 @@ final class Numbering {
         Devices across = Devices.join(rows, read, loads, 2, highest);
         if (everySecond && spine.tokens().size() > 1) return across;
         Devices down = Devices.join(rows, read, loads, 1, highest);
-        double lean = told.map(n -> n == Settings.Numbering.ACROSS ? -5.0 : 5.0).orElse(alone ? -0.5 : 0.5);
+        if (told.isPresent()) return told.get() == Settings.Numbering.ACROSS ? across : down;
+        Optional<Integer> step = PhaseOrder.step(rows);
+        boolean open = step.isEmpty() && alone && Math.abs(across.cost() - down.cost()) < ALIKE;
+        if (open) across.doubt(down, DOUBTED);
+        double lean = step.map(s -> s == 2 ? -2.0 : 2.0).orElse(alone ? -0.5 : 0.5);
         return across.cost() + lean <= down.cost() ? across : down;
     }
 }

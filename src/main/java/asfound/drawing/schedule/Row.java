@@ -65,7 +65,11 @@ final class Row {
     void put(Role role, Cell cell) {
         Cell there = cells.get(role);
         boolean device = role == Role.RATING || role == Role.POLES || role == Role.DEVICE;
+        if (there != null && role == Role.PANEL && there.text().equals(cell.text())) return;
         if (there != null && device) mixed |= !isOne(there.text(), cell.text());
+        // two figures put together would be read as one, with a space between its thousands
+        if (there != null && role.isLoad() && !Texts.saysNothing(there.text()) && !Texts.saysNothing(cell.text()))
+            mixed = true;
         if (there != null
                 && (device || role == Role.DESCRIPTION)
                 && Texts.isMark(there.text()) != Texts.isMark(cell.text())) {

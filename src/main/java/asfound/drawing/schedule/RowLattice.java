@@ -70,13 +70,14 @@ final class RowLattice {
             if (seen == null) seen = levels.between(a.y(), b.y());
             double gap = (b.y() - a.y()) / spine.pitch();
             boolean even = seen.isEmpty() && Math.abs(gap - (missing + 1)) < 0.3;
-            if (seen.size() != missing && !even) continue;
+            List<Double> rows = seen.size() == missing ? seen : levels.withoutBlank(seen);
+            if (rows.size() != missing && !even) continue;
             List<Row> out = new ArrayList<>();
             for (int k = 1; k <= missing; k++)
                 out.add(new Row(
                         Optional.empty(),
                         a.text().order() + k * step,
-                        even ? a.y() + k * (b.y() - a.y()) / (missing + 1) : seen.get(k - 1)));
+                        even ? a.y() + k * (b.y() - a.y()) / (missing + 1) : rows.get(k - 1)));
             return out;
         }
         return List.of();

@@ -36,7 +36,8 @@ record Side(Spine spine, List<Column> columns, Map<Role, Column> roles, double q
         List<Claim> claims = new ArrayList<>();
         for (Column c : columns)
             c.weights().forEach((role, weight) -> {
-                if (weight >= Column.ENOUGH && role != Role.POSITION) claims.add(new Claim(c, role, weight));
+                if (weight >= Column.ENOUGH && role != Role.POSITION && !isSparse(spine, c, role))
+                    claims.add(new Claim(c, role, weight));
             });
         claims.sort((a, b) -> {
             int byWeight = Double.compare(b.weight(), a.weight());
@@ -57,6 +58,14 @@ record Side(Spine spine, List<Column> columns, Map<Role, Column> roles, double q
         }
         thirdPhase(columns, roles);
         return new Side(spine, List.copyOf(columns), roles, quality - doubles(columns, roles));
+    }
+
+    /** Numbers of notes here and there may be such as poles have; poles stand beside most positions. */
+    private static boolean isSparse(Spine spine, Column c, Role role) {
+        long said = c.texts().stream().filter(t -> !Texts.saysNothing(t)).count();
+        return role == Role.POLES
+                && c.heading().isEmpty()
+                && said * 5 < spine.tokens().size() * 2L;
     }
 
     /** Between the load of phase B and a total stands that of phase C, whatever is left of its heading. */

@@ -99,9 +99,26 @@ final class SpineFinder {
         if (isHeadedBetween(before.phrase(), here.phrase())) return true;
         if (here.text().order() > before.text().order()) return gap > 9 * pitch;
         boolean anew = here.text().order() <= 2;
-        if (anew && gap > 1.8 * pitch) return true;
+        if (anew && gap > 1.8 * pitch) return !isListed(before, here, pitch);
         // without a gap the numbers go on in another order: odd ones first, then even ones, or the next panel of a list
         return gap > 6 * pitch || isParted(before.phrase(), here.phrase());
+    }
+
+    /** A text of the row above stands in every row between too: a list that names its panel row by row goes on. */
+    private boolean isListed(Token above, Token below, double pitch) {
+        return phrases.near(above.y(), 0.4 * above.phrase().size()).stream()
+                .filter(p -> p.text().chars().anyMatch(Character::isLetter))
+                .anyMatch(p -> goesDown(p, below.y(), 1.9 * pitch));
+    }
+
+    /** The same text stands below itself again and again, down to a level, never further apart than so much. */
+    private boolean goesDown(Phrase name, double to, double most) {
+        double last = name.centreY();
+        for (Phrase p : phrases.between(last + 0.4 * name.size(), to)) {
+            if (last >= to - most || p.centreY() - last > most) break;
+            if (p.text().equals(name.text()) && Math.abs(p.left() - name.left()) < 0.3 * p.size()) last = p.centreY();
+        }
+        return last >= to - most && last > name.centreY();
     }
 
     private boolean isHeadedBetween(Phrase above, Phrase below) {

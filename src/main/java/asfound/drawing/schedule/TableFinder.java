@@ -81,12 +81,14 @@ final class TableFinder {
         }
     }
 
-    /** Its positions begin anew, in rows that begin on another level or within rules of their own. */
+    /** Its positions begin anew, below a heading on another level, or within rules of their own. */
     private boolean isAnothers(List<Spine> before, Spine next) {
         if (next.everyNumber().stream().noneMatch(n -> n == 1)) return false;
-        Spine last = before.get(before.size() - 1);
-        boolean level = Math.abs(last.firstY() - next.firstY()) <= 1.2 * Math.max(last.pitch(), next.pitch());
-        return !level && last.headed() && next.headed() || isRuledApart(before, next);
+        Optional<Box> last = before.get(before.size() - 1).heading(), own = next.heading();
+        boolean level = last.isEmpty()
+                || own.isEmpty()
+                || Math.abs(last.get().centreY() - own.get().centreY()) < next.size();
+        return !level || isRuledApart(before, next);
     }
 
     private boolean isRuledApart(List<Spine> before, Spine next) {

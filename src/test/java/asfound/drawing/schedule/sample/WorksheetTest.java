@@ -100,6 +100,39 @@ class WorksheetTest {
         assertThat(read.get(1).circuits()).allMatch(c -> c.loadVA().isEmpty());
     }
 
+    @Test
+    void whole_numbers_that_a_program_wrote_with_a_point_are_positions_ratings_and_poles() throws IOException {
+        row(0, 0, "PANEL LP-4");
+        row(2, 0, "CKT", "LOAD SERVED", "AMPS", "POLES", "KVA");
+        for (int i = 1; i <= 4; i++) row(2 + i, 0, i + ".0", "Oven " + i, "20.0", "1.0", "2.0");
+        assertThat(only(read()).circuits().stream()
+                        .map(c -> c.positions() + " " + c.ratingA().or(0) + " "
+                                + c.totalVA().or(0.0)))
+                .containsExactly("[1] 20 2000.0", "[2] 20 2000.0", "[3] 20 2000.0", "[4] 20 2000.0");
+    }
+
+    @Test
+    void marks_that_may_carry_on_either_of_two_devices_are_told_unless_phases_show_which() throws IOException {
+        row(0, 0, "PANEL LP-4");
+        row(2, 0, "CKT", "LOAD SERVED", "AMPS", "");
+        String[] served = {"Oven", "Kiln", "Pump", "-", "Lift", "Fan"}, amps = {"20", "20", "30", "-", "20", "20"};
+        for (int i = 0; i < 6; i++) row(3 + i, 0, "" + (i + 1), served[i], amps[i]);
+        assertThat(only(read()).problems().stream().map(Problem::message)).anyMatch(m -> m.contains("Position 2 "));
+        row(2, 3, "PHASE");
+        for (int i = 0; i < 6; i++) row(3 + i, 3, "ABC".substring(i % 3, i % 3 + 1));
+        assertThat(only(read()).problems()).isEmpty();
+        assertThat(only(read()).circuits().stream().map(Directory.Circuit::positions))
+                .contains(List.of(3, 4));
+    }
+
+    @Test
+    void a_decimal_comma_shows_loads_in_thousands_as_a_point_does() throws IOException {
+        row(0, 0, "PANEL LP-4");
+        row(2, 0, "CKT", "LOAD SERVED", "AMPS", "POLES", "LOAD");
+        for (int i = 1; i <= 4; i++) row(2 + i, 0, "" + i, "Oven " + i, "20", "1", "1,2" + i);
+        assertThat(only(read()).circuits().get(0).totalVA().value()).contains(1210.0);
+    }
+
     private void table(int row, int column) {
         row(row, column, "CKT", "LOAD SERVED", "AMPS", "POLES");
         String[] served = {"Oven", "Kiln", "Pump", "Lift"};
