@@ -2,6 +2,7 @@ package asfound.names;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A designation's structure: its letters and digits in their order, apart from words that only say what kind of thing it
@@ -31,6 +32,10 @@ public record Designation(
         List<String> expansions,
         Optional<String> lookAlike) {
 
+    private static final Pattern SWITCHBOARD =
+            Pattern.compile("\\b(?:SWITCH ?BOARD|SWBD|SWBRD|SWITCH ?GEAR|SWGR)(?![A-Z])");
+    private static final Pattern BARE = Pattern.compile("[A-Z]|[0-9]{1,2}|[0-9][A-Z]|[A-Z][0-9]");
+
     public Designation {
         expansions = List.copyOf(expansions);
     }
@@ -43,6 +48,17 @@ public record Designation(
     /** Something is left that can be matched. */
     public boolean isEmpty() {
         return core.isEmpty() && family.isEmpty();
+    }
+
+    /** A word says switchboard or switchgear, which people write for a panel as well. */
+    boolean saysSwitchboard() {
+        return family.equals(Optional.of(Family.BOARD))
+                && SWITCHBOARD.matcher(PlainText.of(raw)).find();
+    }
+
+    /** A bare letter or number: without its word it could be anything's, so the word is part of the name. */
+    boolean isBare() {
+        return BARE.matcher(core).matches();
     }
 
     boolean hasDigits() {

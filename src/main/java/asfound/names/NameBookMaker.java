@@ -152,7 +152,10 @@ final class NameBookMaker {
     private boolean bothListed(String a, String b) {
         Designation da = index.forms().get(a), db = index.forms().get(b);
         boolean panels = Family.BOARD == da.family().or(db::family).orElse(Family.BOARD);
-        if (da.core().equals(db.core()) && (panels || da.kind().equals(db.kind()))) return false;
+        boolean bareBesideSwitchboard = da.isBare() && da.saysSwitchboard() != db.saysSwitchboard();
+        if (da.core().equals(db.core())
+                && !bareBesideSwitchboard
+                && (panels || da.kind().equals(db.kind()))) return false;
         Set<String> files = new HashSet<>();
         drawn(a).forEach(u -> u.places().forEach(p -> files.add(p.file())));
         return drawn(b).stream().flatMap(u -> u.places().stream()).anyMatch(p -> files.contains(p.file()));

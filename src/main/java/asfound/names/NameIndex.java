@@ -55,7 +55,10 @@ final class NameIndex {
     String form(Designation d) {
         String exact = exact(d.raw());
         if (apart.contains(exact)) return "=" + exact;
-        return d.identity() + "|" + d.family().map(Enum::name).orElse("");
+        String kind = d.isBare() && d.saysSwitchboard()
+                ? "SWITCHBOARD"
+                : d.family().map(Enum::name).orElse("");
+        return d.identity() + "|" + kind;
     }
 
     static String exact(String raw) {
@@ -118,9 +121,12 @@ final class NameIndex {
 
     /**
      * Kinds agree where both say the same, or one says nothing: the mark speaks where no word does. A panel word says little:
-     * it agrees with whatever mark implies nothing.
+     * it agrees with whatever mark implies nothing. {@code SWBD-A} and {@code PANEL A} are two, {@code SWBD DP-1} and
+     * {@code PANEL DP-1} one.
      */
     static boolean kindsAgree(Designation a, Designation b) {
+        boolean boards = a.family().isPresent() && a.family().equals(b.family());
+        if (boards && a.isBare() && b.isBare() && a.saysSwitchboard() != b.saysSwitchboard()) return false;
         if (a.family().isPresent() && b.family().isPresent()) return a.family().equals(b.family());
         return a.kind().isEmpty() || b.kind().isEmpty() || a.kind().equals(b.kind());
     }

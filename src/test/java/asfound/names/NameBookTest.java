@@ -219,6 +219,16 @@ class NameBookTest {
     }
 
     @Test
+    void a_switchboard_and_a_panel_of_one_bare_letter_are_two() {
+        NameBook book = drawn("SWBD-A", "SWBD-B", "PANEL A", "A", "PNL. B");
+        assertThat(book.names()).containsExactly("A", "PNL. B", "SWBD-A", "SWBD-B");
+        assertThat(book.nameOf("Switchboard A")).contains("SWBD-A");
+        assertThat(book.nameOf("Panel A (Rm 108)")).contains("A");
+        assertThat(drawn("SWBD DP-1", "PANEL DP-1").names()).hasSize(1);
+        assertThat(drawn("SWBD-A").nameOf("A")).contains("SWBD-A");
+    }
+
+    @Test
     void a_letter_of_another_script_is_said_and_not_matched() {
         NameBook book = drawn("LP-2A", "LP-2\u0391");
         assertThat(book.nameOf("LP-2\u0391")).contains("LP-2\u0391");

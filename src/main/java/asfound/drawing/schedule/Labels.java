@@ -1,6 +1,7 @@
 package asfound.drawing.schedule;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -14,6 +15,7 @@ final class Labels {
 
     private static final Map<String, Field> USUAL = new HashMap<>();
     private static final Set<String> UNITS = Set.of("a", "ka", "amp", "amps", "amperes", "v", "volts", "vac");
+    private static final Set<Field> NAMING = EnumSet.of(Field.DESIGNATION, Field.FED_FROM, Field.LOCATION);
     private static final Set<String> BEGINNINGS = new HashSet<>();
     private static int longest;
 
@@ -206,12 +208,14 @@ final class Labels {
      */
     record Label(Field field, int end, boolean marked) {}
 
-    /** A label with its unit behind it, {@code AIC Rating (kA)}, is the same label. */
+    /** A label with its unit behind it, {@code AIC Rating (kA)}, is the same label; {@code PANEL A} is a name and no label. */
     private static Field field(String plain) {
         Field usual = USUAL.get(plain);
         int unit = plain.lastIndexOf(' ');
         boolean measured = unit > 0 && UNITS.contains(plain.substring(unit + 1)) && isLetter(plain.charAt(unit - 1));
-        return usual != null || !measured ? usual : USUAL.get(plain.substring(0, unit));
+        if (usual != null || !measured) return usual;
+        Field bare = USUAL.get(plain.substring(0, unit));
+        return bare == null || NAMING.contains(bare) ? null : bare;
     }
 
     private static boolean isBeginning(String plain) {

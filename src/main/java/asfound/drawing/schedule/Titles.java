@@ -67,7 +67,9 @@ final class Titles {
             String name = Values.name(m.group(1));
             boolean telling = name.chars().anyMatch(Character::isDigit)
                     || name.length() <= 6 && name.equals(name.toUpperCase(java.util.Locale.ROOT));
-            if (telling && Values.isName(name) && !NO_NAME.matcher(name).matches()) return Optional.of(name);
+            if (telling
+                    && Values.isNameBehindItsWord(name)
+                    && !NO_NAME.matcher(name).matches()) return Optional.of(name);
         }
         return Optional.empty();
     }

@@ -65,6 +65,7 @@ final class Values {
             "\\d{1,3}(?:,\\d{3})+.*|\\d[\\d.]*\\s*(?:A|AMPS?|V|VOLTS?|K|KA|KAIC|KVA|PH|W)"
                     + "|(?:of|for|the|in|at)\\b.*|k?(?:va|w|a)|amps?|volts?|hp",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern UNIT_LETTER = Pattern.compile("[AW]");
     /** Words of the sheet's own language. */
     private static final Pattern OF_THE_SHEET = Pattern.compile(
             "\\b(?:schedules?|directory|directories|details?|diagram|legend|notes?|data|location|voltage|volts|designation"
@@ -109,7 +110,7 @@ final class Values {
     static boolean fits(Field field, String text) {
         if (text.isBlank() || text.length() > 90) return false;
         return switch (field) {
-            case DESIGNATION -> isName(text);
+            case DESIGNATION -> isNameBehindItsWord(text);
             case LOCATION, FED_FROM, MOUNTING -> !NOTHING.matcher(text).matches() && text.length() < 60;
             case VOLTAGE ->
                 Voltage.parse(text).isPresent()
@@ -130,6 +131,11 @@ final class Values {
             case AMPERES, LOAD_A, LOAD_B, LOAD_C, LOAD_TOTAL -> figure(text).isPresent();
             case OTHER -> true;
         };
+    }
+
+    /** Behind the word panel or a label for it {@code A} and {@code W} are names; elsewhere they are units. */
+    static boolean isNameBehindItsWord(String text) {
+        return isName(text) || UNIT_LETTER.matcher(name(text)).matches();
     }
 
     /** A panel's name: no word of the sheet's own language, and not too long. */

@@ -34,6 +34,21 @@ class HeaderValuesTest {
     }
 
     @Test
+    void a_panel_named_a_or_v_is_no_label_with_a_unit() throws IOException {
+        for (String name : List.of("PANEL A", "PANEL V", "Panelboard A", "PNL. A", "A")) {
+            Directory d = Readings.table(
+                    "Panel," + name + ",,Location,Rm 108\nVoltage,\"208Y/120 V, 3PH, 4W\",,Fed from,MDP\n"
+                            + "Bus rating,225 A,,Mains,MLO\n\nCkt,Poles,Trip,Description\n1,1,20,Recept rm 101\n2,1,20,Recept rm 102\n"
+                            + "3,1,20,Recept rm 103\n4,1,20,Recept rm 104\n");
+            assertThat(d.panel())
+                    .as(name)
+                    .endsWith(name.substring(name.length() - 1))
+                    .hasSizeLessThan(13);
+            assertThat(d.header().voltage().isStated()).as(name).isTrue();
+        }
+    }
+
+    @Test
     void a_dash_behind_a_label_says_that_nothing_is_stated() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 42, "PANEL: LP-4");
