@@ -40,12 +40,11 @@ final class Numbering {
                 .toList();
         if (several.size() < FEWEST || several.size() * 5L < rated * 3) return false;
         // where a device is printed beside each of its poles, the rows that follow it are its own
-        long repeated = several.stream()
-                .filter(row -> IntStream.rangeClosed(1, 2)
+        boolean repeated = several.stream()
+                .anyMatch(row -> IntStream.rangeClosed(1, 2)
                         .mapToObj(step -> byNumber.get(row.number() + step))
-                        .anyMatch(next -> next != null && next.repeats(row)))
-                .count();
-        if (repeated * 3 > several.size()) return false;
+                        .anyMatch(next -> next != null && next.repeats(row)));
+        if (repeated) return false;
         for (Row row : several)
             for (int next = row.number() + 1; next <= Math.min(last, row.number() + 2); next++)
                 if (!byNumber.containsKey(next) || byNumber.get(next).isWithoutDevice()) return false;
