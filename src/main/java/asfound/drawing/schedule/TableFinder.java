@@ -2,6 +2,7 @@ package asfound.drawing.schedule;
 
 import asfound.drawing.page.Sheet;
 import asfound.model.Box;
+import asfound.model.Place;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -26,7 +27,15 @@ final class TableFinder {
     }
 
     List<Table> find() {
-        for (List<Spine> band : bands(new SpineFinder(sheet, phrases).find())) readParted(band);
+        boolean cells = sheet.words().stream()
+                .findFirst()
+                .filter(w -> sheet.place(w.box()) instanceof Place.InRow)
+                .isPresent();
+        for (List<Spine> band : bands(new SpineFinder(sheet, phrases).find())) {
+            // between cells a blank parts two tables; on a drawing the widest blank may lie within one
+            if (cells) readParted(band);
+            else read(band, Span.OPEN);
+        }
         tables.sort(Comparator.comparingDouble((Table t) -> Math.round(t.box().y() / 20))
                 .thenComparingDouble(t -> t.box().x()));
         return tables;
