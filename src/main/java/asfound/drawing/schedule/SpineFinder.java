@@ -170,9 +170,15 @@ final class SpineFinder {
         boolean otherwise = !above.isEmpty()
                 && Headings.weigh(above.get(0).text()).entrySet().stream()
                         .anyMatch(e -> e.getKey() != Role.PANEL && e.getValue() >= 0.8);
-        return !otherwise && run.size() >= UNHEADED_ROWS && spine.regular() >= 0.75
+        return !otherwise && run.size() >= UNHEADED_ROWS && spine.regular() >= 0.75 && areOnceEach(spine)
                 ? Optional.of(spine)
                 : Optional.empty();
+    }
+
+    /** A position has one row; numbers of poles come again and again, though some of them rise. */
+    private static boolean areOnceEach(Spine spine) {
+        List<Integer> numbers = spine.numbers();
+        return numbers.stream().distinct().count() * 10 >= numbers.size() * 9L;
     }
 
     /** What stands above the column's first entry and near enough to head it, the nearest first. */

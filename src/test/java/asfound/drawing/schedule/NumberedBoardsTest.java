@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import asfound.model.Directory;
 import asfound.model.Directory.Circuit;
 import java.io.IOException;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What the numbers of a board count: poles across or with the sides exchanged, ways with phases, or devices. */
@@ -84,6 +85,23 @@ class NumberedBoardsTest {
                     .hasSize(8);
             assertThat(d.problems()).isEmpty();
         }
+    }
+
+    @Test
+    void numbers_of_poles_that_happen_to_rise_are_no_positions() throws IOException {
+        Directory d = Readings.table(
+                "Ckt,Poles,Trip,Description\n1,3,60,UH-14\n2,3,15,FACP-5\n3,,,\n4,,,\n5,,,\n6,,,\n"
+                        + "7,1,20,CU-6\n8,2,30,KILN KN-1\n9,1,20,RECEPT RM 9\n10,,,\n11,1,20,LTG RM 11\n12,2,20,WH-1\n"
+                        + "13,1,25,RECEPT RM 13\n14,,,\n15,2,20,KILN KN-2\n16,3,60,PANEL LP-9\n17,,,\n18,,,\n19,1,20,EF-2\n20,,,\n");
+        assertThat(d.circuits().stream().map(Circuit::positions).filter(p -> p.size() > 1))
+                .containsExactly(
+                        List.of(1, 3, 5),
+                        List.of(2, 4, 6),
+                        List.of(8, 10),
+                        List.of(12, 14),
+                        List.of(15, 17),
+                        List.of(16, 18, 20));
+        assertThat(d.circuits().stream().map(Circuit::position)).contains(7, 9, 11, 13, 19);
     }
 
     @Test
