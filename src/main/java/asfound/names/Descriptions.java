@@ -18,13 +18,13 @@ public final class Descriptions {
     private static final int REMEMBERED = 500_000;
 
     private final Vocabulary vocabulary;
-    private final Served served;
+    private final LoadsServed served;
     private final Whereabouts where;
     private final Map<String, Description> parsed = new ConcurrentHashMap<>();
 
     private Descriptions(Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
-        served = new Served(vocabulary);
+        served = new LoadsServed(vocabulary);
         where = new Whereabouts(vocabulary);
     }
 

@@ -4,11 +4,11 @@ import java.util.HashSet;
 import java.util.Set;
 
 /** What descriptions say is served, by their loads and tags. */
-final class Served {
+final class LoadsServed {
 
     private final Vocabulary vocabulary;
 
-    Served(Vocabulary vocabulary) {
+    LoadsServed(Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
     }
 

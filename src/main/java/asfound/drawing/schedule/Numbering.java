@@ -64,7 +64,7 @@ final class Numbering {
         if (everySecond && spine.tokens().size() > 1) return across;
         Devices down = Devices.join(rows, read, loads, 1, highest);
         if (told.isPresent()) return told.get() == Settings.Numbering.ACROSS ? across : down;
-        Optional<Integer> step = PhaseOrder.step(rows);
+        Optional<Integer> step = PhasesInRows.step(rows);
         boolean open = step.isEmpty() && alone && Math.abs(across.cost() - down.cost()) < ALIKE;
         if (open) across.doubt(down, DOUBTED);
         double lean = step.map(s -> s == 2 ? -2.0 : 2.0).orElse(alone ? -0.5 : 0.5);

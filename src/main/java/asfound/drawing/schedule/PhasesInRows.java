@@ -10,12 +10,12 @@ import java.util.OptionalInt;
  * round in pairs of numbers are those of two columns of devices, phases that go round one by one those of a single column.
  * Common practice.
  */
-final class PhaseOrder {
+final class PhasesInRows {
 
     private static final int FEW = 4;
     private static final Role[] LOADS = {Role.LOAD_A, Role.LOAD_B, Role.LOAD_C};
 
-    private PhaseOrder() {}
+    private PhasesInRows() {}
 
     /** How many positions apart the poles of a device lie; empty where the rows do not say. */
     static Optional<Integer> step(List<Row> rows) {
