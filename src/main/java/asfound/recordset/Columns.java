@@ -65,7 +65,7 @@ public final class Columns {
             Source.Kind.SCHEDULE_TABLE,
             vocabulary(COMMON, """
                     panel: panelboard, pnl, panelname, paneldesignation, panelid, panelno, board, designation
-                    circuit: ckt, cktno, ckts, cktnumber, circuitno, circuits, circuitnumber, cct, cctno, position, positions, pos, no, way, ways
+                    circuit: ckt, cktno, ckts, cktnumber, circuitno, circuits, circuitnumber, cct, cctno, cir, cirno, circ, circno, position, positions, pos, no, way, ways
                     description: desc, load, loaddescription, loadserved, serves, circuitdescription, served, servedload, loadname, circuitname
                     load_va: va, loadva, watts, kva, loadkva, connectedva, connectedload, voltamperes
                     """));
@@ -207,6 +207,8 @@ public final class Columns {
         long drawn = feeders.stream().filter(n -> !n.isEmpty()).count();
         // labels with their values beside them are the header of a panel schedule
         long cells = row.cells().stream().filter(c -> !c.isBlank()).count();
+        boolean schedule = circuits.contains("circuit") && circuits.contains("description");
+        if (schedule && !feeders.contains("from")) return Optional.empty();
         if (drawn >= 3 && drawn * 2 > cells && (feeders.contains("from") || feeders.contains("to")))
             return Optional.of(Source.Kind.FEEDERS);
         return Optional.empty();

@@ -41,6 +41,12 @@ record Column(double left, double right, String heading, List<String> texts, Map
             if (loadsToo && head == 0) weight = 0.4 * content;
             if (foreign && head == 0 && (isHeadedOtherwise(byHeading) || Contents.areSmall(entries)))
                 weight = 0.4 * content;
+            // the numbers of notes under their heading are neither poles nor ratings
+            boolean device = role == Role.POLES || role == Role.RATING;
+            if (device && head == 0 && byHeading.getOrDefault(Role.OTHER, 0.0) == 1) weight = 0.4 * content;
+            // panels named A and B under a heading that says so
+            boolean named = byHeading.getOrDefault(Role.PANEL, 0.0) >= 0.9;
+            if (role == Role.PHASE && head == 0 && named) weight = 0.4 * content;
             if (said && content < 0.25 && Contents.judges(role)) weight = 0.4 * head;
             if (weight > 0) weights.put(role, weight);
         }

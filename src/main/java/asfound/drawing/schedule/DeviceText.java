@@ -29,6 +29,9 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
     private static final Set<String> POLES = Set.of("SPN", "SP", "TPN", "TP", "DPN", "DP", "FP");
     private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d{3}(?!\\d))");
     private static final Pattern CURVE = Pattern.compile("\\b([BCDK])[- ]?(\\d{1,3})(?=\\s|$|[/,-]|A\\b)");
+    /** A mark in the place of the rating: {@code -/3} beside the further poles of {@code 20/3}. */
+    private static final Pattern CARRIED_ON = Pattern.compile("[-–—\"]+\\s*/\\s*([1-4])\\s*P?");
+
     private static final Pattern BRACKETS = Pattern.compile("[()\\[\\]]");
     private static final Pattern BARE = Pattern.compile("[(.\\s-]*([1-4])[).\\s-]*");
     private static final Pattern BETWEEN = Pattern.compile("[\\s/,;:@+&x×.#~*-]*");
@@ -59,6 +62,9 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
         String upper = Texts.upper(raw);
         if (Texts.isFigures(upper)) return ofFigure(upper);
         if (!couldBe(upper)) return Optional.empty();
+        Matcher carried = CARRIED_ON.matcher(upper);
+        if (carried.matches())
+            return Optional.of(new DeviceText(Optional.empty(), Optional.of(upper.charAt(carried.start(1)) - '0')));
         String text = THOUSANDS.matcher(upper).replaceAll("");
         text = CURVE.matcher(text).replaceAll("$2");
         text = BRACKETS.matcher(text).replaceAll(" ");

@@ -30,6 +30,10 @@ final class Devices {
     private final Set<Integer> taken = new HashSet<>();
     private final List<JoinedRows> joined = new ArrayList<>();
     private final boolean spacesWritten;
+
+    /** No device of the side has a rating: a list of positions and what they feed. */
+    private final boolean unrated;
+
     private double cost;
 
     private Devices(List<Row> rows, List<Device> read, Loads loads, int step, int highest) {
@@ -38,6 +42,7 @@ final class Devices {
         this.loads = loads;
         this.step = step;
         this.highest = highest;
+        unrated = read.stream().noneMatch(device -> device.rating().isStated());
         spacesWritten = read.stream().allMatch(device -> device.poles().isEmpty())
                 && rows.stream().anyMatch(Devices::isWrittenSpace);
         for (int r = 0; r < rows.size(); r++)
@@ -170,13 +175,15 @@ final class Devices {
 
     /** Without poles printed, marks below a device carry it on; so does a load alone, and a blank where spaces are written. */
     private void takeMarks(JoinedRows device) {
-        if (!device.read().rating().isStated()) return;
+        boolean rated = device.read().rating().isStated();
+        if (!rated && !unrated) return;
         int first = device.positions().get(0);
         for (int k = 1; k < 3; k++) {
             Integer at = rowOf.get(first + k * step);
             if (at == null || taken.contains(at) || !rows.get(at).isWithoutDevice()) return;
             if (isJoinedToOther(at, device)) return;
             Row next = rows.get(at);
+            if (!rated && !next.hasArrow()) return;
             if (!next.hasMark() && loads.isBlank(next) && !spacesWritten) return;
             take(at, device);
             device.addPosition(next.number());

@@ -35,7 +35,9 @@ final class ForeignTables {
                         .thenComparingDouble(Phrase::left))
                 .toList();
         for (Phrase p : above) {
-            if (PANEL.matcher(p.text()).find()) return Optional.empty();
+            // a column of panels is headed so in a list of anything
+            boolean heading = p.centreY() > table.y();
+            if (!heading && PANEL.matcher(p.text()).find()) return Optional.empty();
             if (TITLE.matcher(p.text()).matches()) return Optional.of(p);
             if (Titles.nameIn(p.text()).isPresent()) return Optional.empty();
         }

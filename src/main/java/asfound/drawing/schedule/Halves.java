@@ -17,6 +17,7 @@ final class Halves {
     private Halves() {}
 
     static boolean complete(Table a, Table b) {
+        if (a.sides().size() == 2 && b.sides().size() == 2) return isNextSection(a, b);
         if (a.sides().size() != 1 || b.sides().size() != 1) return false;
         Side first = a.sides().get(0), second = b.sides().get(0);
         if (first.roles().containsKey(Role.PANEL) || second.roles().containsKey(Role.PANEL)) return false;
@@ -26,6 +27,19 @@ final class Halves {
         boolean odd = one.isOdd() && two.isEven() && lowest(one) == 1 && lowest(two) == 2;
         boolean on = one.step() == 1 && two.step() == 1 && lowest(one) == 1 && lowest(two) == highest(one) + 1;
         return odd && Math.abs(highest(one) - highest(two)) <= 3 || on;
+    }
+
+    /** A panel of several sections, each with both its sides: 1 to 42, and 43 to 84 below or beside. */
+    private static boolean isNextSection(Table a, Table b) {
+        for (int s = 0; s < 2; s++) {
+            Side first = a.sides().get(s), second = b.sides().get(s);
+            if (!first.sequence().equals(second.sequence())) return false;
+            if (first.roles().containsKey(Role.PANEL)) return false;
+            if (first.spine().tokens().size() < 3 || second.spine().tokens().size() < 2) return false;
+            if (first.spine().step() != second.spine().step()) return false;
+        }
+        int end = a.sides().stream().mapToInt(s -> highest(s.spine())).max().orElse(0);
+        return b.sides().stream().mapToInt(s -> lowest(s.spine())).min().orElse(0) == end + 1;
     }
 
     private static int lowest(Spine s) {

@@ -32,8 +32,9 @@ final class HeaderBuilder {
             Pattern.compile("\\bM\\.?L\\.?O\\b|MAIN LUGS|LUGS ONLY", Pattern.CASE_INSENSITIVE);
     private static final Pattern LOCATED =
             Pattern.compile("\\b(?:located (?:in|at)|location)\\s+([^,;]+)", Pattern.CASE_INSENSITIVE);
-    private static final Pattern FED =
-            Pattern.compile("\\b(?:fed (?:from|by|via)|supplied (?:from|by))\\s+([^,;]+)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern FED = Pattern.compile(
+            "(?:\\b(?:fed (?:from|by|via)|supplied (?:from|by)|feed(?:er)? from)|(?:^|[.,;•|]\\s+)from)\\s+([^,;]+)",
+            Pattern.CASE_INSENSITIVE);
 
     private final Sheet sheet;
     private final List<Value> unfit = new ArrayList<>();
@@ -89,9 +90,13 @@ final class HeaderBuilder {
 
     /** Takes the name from a title. */
     private void title(LabelReader.Labelled region) {
-        for (Phrase p : region.loose())
-            if (designation.isBlank())
-                Titles.nameIn(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));
+        region.loose().forEach(this::title);
+    }
+
+    /** Takes the name from a text where it is a title, and nothing else has named the panel. */
+    void title(Phrase p) {
+        if (designation.isBlank())
+            Titles.nameIn(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));
     }
 
     /** Where nothing else names the panel: a name that stands alone. */
@@ -109,6 +114,8 @@ final class HeaderBuilder {
         wires = first(wires, Field.WIRES, t -> Values.wires(t, true));
         phases = first(phases, Field.PHASE_WIRE, t -> digits(t, 0));
         wires = first(wires, Field.PHASE_WIRE, t -> digits(t, 1));
+        phases = first(phases, Field.VOLTAGE, t -> Values.behindVoltage(t, false));
+        wires = first(wires, Field.VOLTAGE, t -> Values.behindVoltage(t, true));
         bus = first(bus, Field.BUS, Values::amps);
         interrupting = first(interrupting, Field.INTERRUPTING, Values::kiloamperes);
         // Within a region 'main lugs' overrides a rating; what another region says of mains (a legend below) does not.

@@ -3,15 +3,21 @@ package asfound.drawing.schedule;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Tells a line of a panel's header from a heading of columns, where the one stands close over the other. */
 final class HeaderLines {
+
+    /** What a sheet calls itself is no heading of a column. */
+    private static final Pattern TITLE = Pattern.compile(
+            "(?:(?:electrical )?panel(?:board)? |circuit )?(?:schedule|directory)(?: of circuits)?:?",
+            Pattern.CASE_INSENSITIVE);
 
     private HeaderLines() {}
 
     /** It names the panel, gives a value of it behind its label, or the panel's voltage with its phases or wires. */
     static boolean saysOfPanel(Phrase p) {
-        if (isMarked(p)) return true;
+        if (isMarked(p) || TITLE.matcher(p.text()).matches()) return true;
         if (p.words().size() < 2) return false;
         boolean supply = Values.voltageOf(p.text()).isPresent()
                 && (Values.phases(p.text(), false).isPresent()

@@ -85,6 +85,7 @@ final class Headers {
         sums.add(region(t, Where.BELOW), false);
         if (main != Where.ABOVE) further(builder, region(title(t)));
         for (Where where : others) if (!isAnothers(t, where, main)) further(builder, region(t, where));
+        if (!builder.isNamed()) TurnedTitles.of(phrases.turned(), tables.get(t)).ifPresent(builder::title);
         builder.loneName(region(t, main));
         Set<Box> labelled = new HashSet<>();
         for (Where where : Where.values()) {

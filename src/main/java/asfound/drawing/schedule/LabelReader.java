@@ -33,7 +33,7 @@ final class LabelReader {
     record Labelled(List<Value> values, List<Value> unfit, List<Phrase> labels, List<Phrase> loose) {}
 
     static Labelled read(Sheet sheet, List<Phrase> phrases) {
-        List<Phrase> parted = Wrapped.whole(sheet, HeaderWords.parted(phrases));
+        List<Phrase> parted = Wrapped.whole(sheet, HeaderWords.parted(Ticks.chosen(phrases)));
         LabelReader reader = new LabelReader();
         for (Phrase p : parted) reader.phrase(p);
         LoneLabels lone = new LoneLabels(sheet, Phrases.of(parted), reader.lone);
@@ -54,7 +54,7 @@ final class LabelReader {
         int i = 0, told = 0;
         while (i < words.size()) {
             Optional<Labels.Label> label = labelAt(words, i);
-            if (label.isEmpty()) {
+            if (label.isEmpty() || isKindInTitle(p, label.get())) {
                 i++;
                 continue;
             }
@@ -88,6 +88,13 @@ final class LabelReader {
             labels.add(p);
             loose(pieces.subList(told, pieces.size()));
         }
+    }
+
+    /** {@code MOTOR CONTROL CENTER MCC-2}: its first word alone would be a label of another thing. */
+    private static boolean isKindInTitle(Phrase p, Labels.Label label) {
+        return label.field() == Field.OTHER
+                && !label.marked()
+                && Titles.nameIn(p.text()).isPresent();
     }
 
     /** {@code M.L.O.} with nothing behind it says by itself what the mains are. */

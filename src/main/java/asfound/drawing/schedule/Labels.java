@@ -147,7 +147,7 @@ final class Labels {
         put(
                 all,
                 Field.INTERRUPTING,
-                "int rating|aic|a i c|kaic|short circuit rating|sccr|interrupting rating|aic rating|fault rating|min aic|ka rating");
+                "int rating|aic|a i c|ic|i c|ic rating|kaic|short circuit rating|sccr|interrupting rating|aic rating|fault rating|min aic|ka rating");
         put(
                 all,
                 Field.INTERRUPTING,

@@ -5,8 +5,10 @@ import asfound.drawing.page.Sheet;
 import asfound.model.Box;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -16,6 +18,9 @@ import java.util.regex.Pattern;
 final class LoneLabels {
 
     private static final int LEAST_ABOVE = 3;
+
+    /** The weight of a value behind its label and a colon. */
+    private static final int MARKED = 3;
     /** The next line begins no further off, in sizes of type. */
     private static final double LINE = 1.6;
 
@@ -37,7 +42,18 @@ final class LoneLabels {
         this.phrases = phrases;
         this.labels = List.copyOf(labels);
         above = areBelowTheirValues();
-        found = this.labels.stream().map(l -> above ? above(l) : beside(l)).toList();
+        List<Optional<Value>> all =
+                this.labels.stream().map(l -> above ? above(l) : beside(l)).toList();
+        // 'Mains Type: MCB' over 'Mains Rating: 225 A': what is a value itself announces none
+        Set<Box> values = new HashSet<>();
+        for (Optional<Value> v : all)
+            v.filter(value -> value.weight() == MARKED).map(Value::box).ifPresent(values::add);
+        found = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            Lone l = this.labels.get(i);
+            boolean value = !l.label().marked() && values.contains(l.phrase().box());
+            found.add(value ? Optional.empty() : all.get(i));
+        }
     }
 
     /** A label with nothing behind it in its phrase. */
@@ -117,7 +133,7 @@ final class LoneLabels {
                 && toTheRight(right.get()).filter(LoneLabels::isFigure).isPresent()) value = Optional.empty();
         // a sheet's title announces a name as well, but less surely than a label does
         boolean title = TITLE.matcher(label.text()).find();
-        int weight = title ? 1 : rightFits && marked ? 3 : 2;
+        int weight = title ? 1 : rightFits && marked ? MARKED : 2;
         return value.map(p -> new Value(field, LabelReader.strip(p.text()), p.box(), weight));
     }
 

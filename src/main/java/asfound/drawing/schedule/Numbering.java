@@ -1,5 +1,6 @@
 package asfound.drawing.schedule;
 
+import asfound.model.Directory.Use;
 import asfound.recordset.Settings;
 import java.util.HashMap;
 import java.util.List;
@@ -40,7 +41,9 @@ final class Numbering {
                 .toList();
         if (several.size() < FEWEST || several.size() * 5L < rated * 3) return false;
         // where a device is printed beside each of its poles, the rows that follow it are its own
+        // two spares alike are not yet one device
         boolean repeated = several.stream()
+                .filter(row -> UseText.of(row.text(Role.DESCRIPTION), true) == Use.LOAD)
                 .anyMatch(row -> IntStream.rangeClosed(1, 2)
                         .mapToObj(step -> byNumber.get(row.number() + step))
                         .anyMatch(next -> next != null && next.repeats(row)));

@@ -121,6 +121,11 @@ final class Row {
                 .allMatch(e -> Texts.saysNothing(e.getValue().text()));
     }
 
+    /** A mark that points to the row above, as against a dash, which may stand for nothing. */
+    boolean hasArrow() {
+        return cells.values().stream().anyMatch(c -> Texts.isArrow(c.text()));
+    }
+
     boolean hasMark() {
         return cells.values().stream().anyMatch(c -> Texts.isMark(c.text()));
     }

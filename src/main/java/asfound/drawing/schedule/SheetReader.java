@@ -62,17 +62,20 @@ final class SheetReader {
                 continue;
             }
             if (!done.add(t)) continue;
-            int other = otherHalf(tables, headers, t);
+            int other = otherHalf(tables, headers, t, t);
             if (other > 0 && read.get(t).size() == 1 && read.get(other).size() == 1) {
-                done.add(other);
-                parts.add(part(
-                        sheet,
-                        phrases,
-                        Halves.table(tables.get(t), tables.get(other)),
-                        both(leftovers.get(t), leftovers.get(other)),
-                        headers.get(t),
-                        Halves.circuits(read.get(t).get(0), read.get(other).get(0)),
-                        fallbackName));
+                Table table = tables.get(t);
+                PanelReader.Circuits circuits = read.get(t).get(0);
+                List<Leftover> strays = leftovers.get(t);
+                for (int last = t; other > 0 && read.get(other).size() == 1; ) {
+                    done.add(other);
+                    table = Halves.table(table, tables.get(other));
+                    circuits = Halves.circuits(circuits, read.get(other).get(0));
+                    strays = both(strays, leftovers.get(other));
+                    last = other;
+                    other = otherHalf(tables, headers, t, last);
+                }
+                parts.add(part(sheet, phrases, table, strays, headers.get(t), circuits, fallbackName));
             } else
                 for (PanelReader.Circuits circuits : read.get(t)) {
                     List<Leftover> own = circuits == read.get(t).get(0) ? leftovers.get(t) : List.of();
@@ -104,11 +107,14 @@ final class SheetReader {
         return read.stream().map(PanelReader.Circuits::box).reduce(table.box(), Box::union);
     }
 
-    /** The table below that completes one without a name of its own; 0 where none does. */
-    private static int otherHalf(List<Table> tables, List<HeaderText> headers, int t) {
-        for (int o = t + 1; o < tables.size(); o++)
-            if (!headers.get(o).header().designation().isStated() && Halves.complete(tables.get(t), tables.get(o)))
-                return o;
+    /** The table further on that completes the last part of one, without another's name; 0 where none does. */
+    private static int otherHalf(List<Table> tables, List<HeaderText> headers, int first, int last) {
+        for (int o = last + 1; o < tables.size(); o++) {
+            Stated<String> name = headers.get(o).header().designation();
+            boolean own =
+                    name.isStated() && !name.equals(headers.get(first).header().designation());
+            if (!own && Halves.complete(tables.get(last), tables.get(o))) return o;
+        }
         return 0;
     }
 

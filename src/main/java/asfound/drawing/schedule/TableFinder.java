@@ -171,7 +171,16 @@ final class TableFinder {
                 && Math.abs(odd.tokens().size() - even.tokens().size()) <= 1
                 && odd.regular() > 0.9
                 && even.regular() > 0.9
-                && sides.stream().allMatch(s -> s.roles().containsKey(Role.DESCRIPTION));
+                && sides.stream().allMatch(s -> s.roles().containsKey(Role.DESCRIPTION))
+                && sides.stream().flatMap(s -> s.columns().stream()).noneMatch(TableFinder::isOfOtherList);
+    }
+
+    /** Its heading is none that a directory has: {@code OUTLET}, {@code PORT}. */
+    private static boolean isOfOtherList(Column c) {
+        return !c.isBlank()
+                && !c.heading().isEmpty()
+                && c.heading().chars().allMatch(Character::isLetter)
+                && Headings.weigh(c.heading()).isEmpty();
     }
 
     /** Puts neighbouring sides together where they continue each other's numbers. */
@@ -219,6 +228,8 @@ final class TableFinder {
         if (a.isOdd() && b.isEven() && panel.size() == 1) return true;
         boolean exchanged = a.isEven() && b.isOdd() && panel.size() == 1;
         if (exchanged && lowest == 1 && seen.contains(2) && !seen.contains(1)) return true;
+        // the second side of a further section beside the first: 43, 45 and on, then 44, 46 and on
+        if (a.isOdd() && b.isEven() && lowest == lowest(a) + 1) return true;
         if (lowest == 1) return false;
         int highest = seen.stream().max(Integer::compare).orElse(0);
         if (lowest == highest + 1 || lowest > highest && lowest - highest < 4) return true;
@@ -227,6 +238,10 @@ final class TableFinder {
                 && (a.step() == 1 && b.step() == 1
                         || isList(a) && isList(b) && last.sequence().equals(next.sequence()))
                 && Math.abs(a.lastY() - b.lastY()) < 3.5 * Math.max(a.pitch(), b.pitch());
+    }
+
+    private static int lowest(Spine s) {
+        return s.numbers().stream().min(Integer::compare).orElse(1);
     }
 
     /** Its numbers are neither odd ones nor even ones alone. */

@@ -6,13 +6,34 @@ import java.util.regex.Pattern;
 /** What a cell says without saying a value: nothing, a dash, a ditto; and how lines of one cell are put together. */
 final class Texts {
 
-    private static final Pattern DASH = Pattern.compile("[-–—_.|:·•~¦│↓⇓▼*=\\s]+|[-–—]+\\s*[>v]?");
+    private static final Pattern DASH =
+            Pattern.compile("[-–—_.|:·•~¦│↓⇓▼*=/\\s]+|[-–—]+\\s*[>v]?|[-–—\"]+\\s*/\\s*[1-4]\\s*P?|I");
+    private static final Pattern ARROW = Pattern.compile("[|¦│↓⇓▼I]");
     private static final Pattern DITTO = Pattern.compile(
-            "[\"“”'`´″〃,\\s]+|[-–—\\s]*(?:\"|''|″|〃|ditto|do\\.?|d[°º]|same(?: as above)?|cont(?:\\.|'d|inued)?)[-–—\\s]*",
+            "[\"“”'`´″〃,\\s]+|[-–—\\s(\\[]*(?:\"|''|″|〃|ditto|do\\.?|d[°º]|same(?: as above)?|(?:as )?above|cont(?:\\.|'?d\\.?|inued)?"
+                    + "|(?:combined |tied |joined |part |see |same )?(?:with|w/|of|as|see)\\s*(?:ckts?\\.?|cir\\.?|circuits?|pos\\.?|no\\.?|#)?\\s*#?\\d{1,3})[-–—\\s)\\]]*",
             Pattern.CASE_INSENSITIVE);
 
     /** As words for a ditto begin, after which it is looked at in full. */
-    private static final String[] DITTO_WORDS = {"ditto", "do", "d°", "dº", "same", "cont"};
+    private static final String[] DITTO_WORDS = {
+        "ditto",
+        "do",
+        "d°",
+        "dº",
+        "same",
+        "cont",
+        "combined",
+        "above",
+        "as",
+        "with",
+        "w/",
+        "tied",
+        "joined",
+        "part",
+        "see"
+    };
+
+    private static final String DITTO_LETTERS = "dDsScCaAwWtTjJpP";
 
     private static final Pattern ABBREVIATED =
             Pattern.compile(".*(?:^|\\W)(?:w|c/w|w/o|b|o|h|f)/", Pattern.CASE_INSENSITIVE);
@@ -21,7 +42,9 @@ final class Texts {
 
     /** Nothing is said: blank, or marks that only carry on a line above. */
     static boolean isDash(String text) {
-        return !text.isBlank() && !isWordy(text) && DASH.matcher(text.strip()).matches();
+        return !text.isBlank()
+                && (!isWordy(text) || text.equals("I"))
+                && DASH.matcher(text.strip()).matches();
     }
 
     static boolean isDitto(String text) {
@@ -40,7 +63,7 @@ final class Texts {
     /** It begins as no word for a ditto does. */
     private static boolean isPlain(String text) {
         if (!isWordy(text)) return false;
-        if ("dDsScC".indexOf(text.charAt(0)) < 0) return true;
+        if (DITTO_LETTERS.indexOf(text.charAt(0)) < 0) return true;
         for (String word : DITTO_WORDS) if (text.regionMatches(true, 0, word, 0, word.length())) return false;
         return true;
     }
@@ -52,6 +75,12 @@ final class Texts {
     /** A mark that carries on what stands above, as against a blank. */
     static boolean isMark(String text) {
         return isDash(text) || isDitto(text);
+    }
+
+    /** A bar, an arrow or a ditto, as no blank position is marked. */
+    static boolean isArrow(String text) {
+        return isDitto(text)
+                || text.length() < 3 && isDash(text) && ARROW.matcher(text).find();
     }
 
     /** Puts a further line to a text: a word broken at its own hyphen or slash is put together again. */

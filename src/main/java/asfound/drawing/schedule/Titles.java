@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 final class Titles {
 
     private static final String KIND =
-            "(?:(?:EMERGENCY|NORMAL|CRITICAL|LIFE\\s+SAFETY|ESSENTIAL|STANDBY|ELECTRICAL|RECEPTACLE|MECHANICAL|EQUIPMENT|MAIN|BRANCH|SUB|EXISTING|NEW|\\(E\\)|\\(N\\))[\\s-]+)?(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?BOARD|CONSUMER\\s+UNIT|BOARD)";
+            "(?:(?:EMERGENCY|NORMAL|CRITICAL|LIFE\\s+SAFETY|ESSENTIAL|STANDBY|ELECTRICAL|RECEPTACLE|MECHANICAL|EQUIPMENT|MAIN|BRANCH|SUB|EXISTING|NEW|SERVICE|DISTRIBUTION|FEEDER|HOUSE|\\(E\\)|\\(N\\))[\\s-]+)?(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?(?:BOARD|GEAR)|MOTOR\\s+CONTROL\\s+CENT(?:ER|RE)|CONSUMER\\s+UNIT|BOARD)";
     private static final String SHEET =
             "(?:SCHEDULE|DIRECTORY|CIRCUIT\\s+DIRECTORY|CIRCUIT\\s+SCHEDULE|CIRCUIT\\s+CHART)";
     private static final String NAME = "[\"'“]?([A-Z0-9][A-Z0-9./_#&-]*(?:\\s[A-Z0-9./_#-]*\\d[A-Z0-9./_#-]*)?)[\"'”]?";
@@ -16,6 +16,12 @@ final class Titles {
             "^(?:" + SHEET + "\\s+(?:OF|FOR)?\\s*[-–:]?\\s*)?" + KIND + "(?:\\s+(?:" + SHEET
                     + "|NAME|NO\\.?|DESIGNATION))?(?:\\s+|\\s*[-–—:]+\\s*|(?=[\"'“]))" + NAME + "(?=$|[\\s,;:(\\[-])",
             Pattern.CASE_INSENSITIVE);
+    /** Other words of the kind before it: {@code COLUMN WIDTH PANEL CWP-1}; none that refer to a panel elsewhere. */
+    private static final Pattern BEFORE_KIND = Pattern.compile(
+            "^(?!(?:.*\\s)?(?:to|from|in|on|at|of|by|via|for|see|the|fed|feeds|serves?|served|refer|through|with|and|is|are|all|each|per|existing|no|provide|install|connect|circuits?)\\s)"
+                    + "(?:[A-Z]{2,}[\\s-]+){1,3}?(?=" + KIND + ")",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern KIND_FIRST = Pattern.compile(KIND + "\\s", Pattern.CASE_INSENSITIVE);
     private static final Pattern BEFORE =
             Pattern.compile("^" + NAME + "\\s*[-–—:]*\\s*" + KIND + "?\\s*" + SHEET + "\\b", Pattern.CASE_INSENSITIVE);
@@ -61,10 +67,21 @@ final class Titles {
 
     private static Optional<String> nameOf(String t) {
         if (!mayBeTitle(t)) return Optional.empty();
+        Optional<String> plain = nameBy(t);
+        if (plain.isPresent()) return plain;
+        Matcher kind = BEFORE_KIND.matcher(t);
+        return kind.lookingAt()
+                ? nameBy(t.substring(kind.end())).filter(name -> name.chars().anyMatch(Character::isDigit))
+                : Optional.empty();
+    }
+
+    private static Optional<String> nameBy(String t) {
         for (Pattern p : new Pattern[] {AFTER, BEFORE, NAMED, NAME_OF_KIND}) {
             Matcher m = p.matcher(t);
             if (!m.find()) continue;
             String name = Values.name(m.group(1));
+            // 'MEMO: Panel directory as posted' is running text
+            if (p == BEFORE && !Texts.hasFigure(name) && !m.hitEnd()) continue;
             boolean telling = name.chars().anyMatch(Character::isDigit)
                     || name.length() <= 6 && name.equals(name.toUpperCase(java.util.Locale.ROOT));
             if (telling

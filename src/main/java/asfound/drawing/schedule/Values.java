@@ -86,6 +86,9 @@ final class Values {
     private static final Pattern TWO_DIGITS = Pattern.compile("\\d{2,3}");
     private static final Pattern PHASE_WIRE =
             Pattern.compile("[13]\\s*(ph|ø|φ|phase|p)?\\D{0,8}[2345]", Pattern.CASE_INSENSITIVE);
+    private static final Pattern VOLTAGE_PHASES_WIRES = Pattern.compile(
+            ".*\\d{3}\\s*V?(?:AC|OLTS?)?\\s*[/,;-]\\s*([13])\\s*(?:PH|[ØΦφ∅⌀])?\\s*[/,;-]\\s*([2345])\\s*W?",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern NONE = Pattern.compile("none|n/?a", Pattern.CASE_INSENSITIVE);
     private static final Pattern BARE_WIRES = Pattern.compile("([2345])(?:\\s*\\+\\s*(?:G|GND|GROUND|E|PE))?");
     private static final Pattern BARE_KA = Pattern.compile(
@@ -188,6 +191,12 @@ final class Values {
         double a = Double.parseDouble(m.group(1)), b = Double.parseDouble(m.group(2));
         double ratio = Math.max(a, b) / Math.max(1, Math.min(a, b));
         return ratio > 1.65 && ratio < 2.15;
+    }
+
+    /** Behind a voltage with nothing but the figures of phases and wires, {@code 277/480V/3/4}: the one or the other. */
+    static Optional<Integer> behindVoltage(String text, boolean wires) {
+        Matcher m = VOLTAGE_PHASES_WIRES.matcher(text.strip());
+        return m.matches() ? Optional.of(Integer.valueOf(m.group(wires ? 2 : 1))) : Optional.empty();
     }
 
     static Optional<Integer> phases(String text, boolean labelled) {

@@ -172,6 +172,28 @@ class NumberedBoardsTest {
     }
 
     @Test
+    void a_schedule_of_equipment_with_its_panels_is_no_directory_of_them() throws IOException {
+        double[] at = {40, 70, 120, 220, 260, 310, 360, 420};
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "MECHANICAL EQUIPMENT CONNECTION SCHEDULE");
+            s.line(60, at, "NO.", "TAG", "DESCRIPTION", "MCA", "BREAKER", "POLES", "PANEL", "CIRCUIT");
+            for (int i = 0; i < 8; i++)
+                s.line(
+                        74 + 14 * i,
+                        at,
+                        "" + (i + 1),
+                        "RTU-" + i,
+                        "Rooftop unit",
+                        "" + (12 + i),
+                        "30",
+                        "3",
+                        "MP" + i % 3,
+                        "%d,%d,%d".formatted(2 * i + 1, 2 * i + 3, 2 * i + 5));
+            assertThat(s.read().directories()).isEmpty();
+        }
+    }
+
+    @Test
     void what_kind_every_device_is_of_makes_no_header_beside_the_table() throws IOException {
         double[] at = {40, 90, 200, 250, 300};
         try (DrawnSheet s = new DrawnSheet()) {

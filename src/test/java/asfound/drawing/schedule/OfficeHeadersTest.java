@@ -35,6 +35,51 @@ class OfficeHeadersTest {
     }
 
     @Test
+    void a_title_names_the_panel_whatever_kind_of_board_it_says() throws IOException {
+        String[] titles = {
+            "MOTOR CONTROL CENTER MCC-2",
+            "COLUMN WIDTH PANEL MCC-2 - 120/208V, 3PH, 4W",
+            "SERVICE SWITCHBOARD SCHEDULE - MCC-2"
+        };
+        for (String title : titles)
+            try (DrawnSheet s = new DrawnSheet()) {
+                s.text(40, 40, title);
+                s.twoSided(70);
+                assertThat(s.directory().panel()).as(title).isEqualTo("MCC-2");
+            }
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "MEMO: Panel directory as posted");
+            s.text(40, 54, "Panel PP-2, 120/208V, 3PH, 4W. 60 A main breaker. FROM MDP-7.");
+            s.twoSided(70);
+            Directory d = s.directory();
+            assertThat(d.panel()).isEqualTo("PP-2");
+            assertThat(d.header().fedFrom().or("")).isEqualTo("MDP-7");
+        }
+    }
+
+    @Test
+    void a_title_that_runs_up_the_side_of_the_table_names_the_panel() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "120/208V, 3PH, 4W, 100A BUS, MLO");
+            s.turned(30, 110, "PANEL LP-4N");
+            s.twoSided(60);
+            assertThat(s.directory().panel()).isEqualTo("LP-4N");
+        }
+    }
+
+    @Test
+    void phases_and_wires_may_stand_behind_the_voltage_without_their_words() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL 2HB");
+            s.text(40, 54, "VOLTAGE/PHASE/WIRE:").text(160, 54, "277/480V/3/4");
+            s.twoSided(80);
+            Directory.Header h = s.directory().header();
+            assertThat(h.phases().value()).contains(3);
+            assertThat(h.wires().value()).contains(4);
+        }
+    }
+
+    @Test
     void a_name_before_the_first_label_of_a_running_line_names_the_panel() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 40, "PNL DB-3: 120/208V, 3PH, 4W, 225A BUS, 200A MCB, 10KAIC, FED FROM MDP/5, RM: Room 030");

@@ -92,6 +92,59 @@ class OfficeSheetsTest {
     }
 
     @Test
+    void sections_below_and_beside_each_other_are_one_panel() throws IOException {
+        for (boolean beside : new boolean[] {false, true})
+            try (DrawnSheet s = new DrawnSheet()) {
+                s.text(30, 30, "PANEL RPB   TWO SECTIONS   FED FROM: MDP");
+                for (int k = 0; k < 2; k++) {
+                    double x = beside ? 30 + 290 * k : 30, y = beside ? 50 : 50 + 140 * k;
+                    s.text(x, y, "SECTION " + (k + 1));
+                    double[] at = {x, x + 22, x + 100, x + 140, x + 162, x + 240};
+                    s.line(y + 14, at, "#", "LOAD", "CB", "#", "LOAD", "CB");
+                    for (int r = 0; r < 5; r++)
+                        s.line(
+                                y + 28 + 12 * r,
+                                at,
+                                "" + (10 * k + 2 * r + 1),
+                                "Lights " + k + r,
+                                "20/1",
+                                "" + (10 * k + 2 * r + 2),
+                                "Oven " + k + r,
+                                "30/1");
+                }
+                Directory d = s.directory();
+                assertThat(d.panel()).isEqualTo("RPB");
+                assertThat(d.circuits().stream().map(Directory.Circuit::position))
+                        .containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20);
+                assertThat(d.problems()).isEmpty();
+            }
+    }
+
+    @Test
+    void outlets_of_a_telecom_rack_are_no_circuits() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "TELECOM OUTLETS - RACK 2 PANEL P1");
+            double[] at = {40, 70, 130, 250, 300, 330, 390, 500};
+            s.line(60, at, "PORT", "OUTLET", "ROOM", "CABLE", "PORT", "OUTLET", "ROOM", "CABLE");
+            for (int r = 0; r < 8; r++) {
+                String left = "D-" + (200 + r), right = "D-" + (300 + r);
+                s.line(
+                        74 + 14 * r,
+                        at,
+                        "" + (2 * r + 1),
+                        left,
+                        "Lobby " + r,
+                        "CAT6",
+                        "" + (2 * r + 2),
+                        right,
+                        "Library " + r,
+                        "CAT6");
+            }
+            assertThat(s.read().directories()).isEmpty();
+        }
+    }
+
+    @Test
     void a_panels_title_without_a_directory_below_it_is_told() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 40, "PANEL LA-1");

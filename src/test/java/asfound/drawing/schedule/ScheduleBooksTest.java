@@ -49,6 +49,32 @@ class ScheduleBooksTest {
         assertThat(book.kind()).isEqualTo(Source.Kind.WORKBOOK);
     }
 
+    @Test
+    void circuits_with_what_they_serve_and_no_source_are_a_panel_schedule() throws Exception {
+        Source book = book(
+                List.of("PANEL: A1", "", "", "VOLTS: 277/480V", "", "MAINS: 100A MLO"),
+                List.of("CIR.", "BKR", "POLE", "PH", "SERVES", "KVA", "REMARKS"),
+                List.of("1", "20", "1", "A", "Kiln", "1.2", ""),
+                List.of("2", "20", "1", "A", "Fan", "0.4", "GFCI"));
+        assertThat(book.kind()).isEqualTo(Source.Kind.WORKBOOK);
+    }
+
+    @Test
+    void panels_named_by_a_floor_and_a_letter_are_kept_apart_in_one_list() throws Exception {
+        Source book = book(
+                List.of("Panel", "Circuit", "Size", "Poles", "Load"),
+                List.of("2A", "1/3", "30", "2", "Kiln"),
+                List.of("2A", "2", "20", "1", "Fan"),
+                List.of("2A", "4", "20", "1", "Lobby lights"),
+                List.of("2B", "1", "20", "1", "Press"),
+                List.of("2B", "2", "20", "1", "Sign"),
+                List.of("2B", "3", "20", "1", "Stage lights"));
+        assertThat(new ScheduleReader(Settings.none(), Limits.usual())
+                        .read(book).directories().stream()
+                                .map(d -> d.panel() + " " + d.circuits().size()))
+                .containsExactly("2A 3", "2B 3");
+    }
+
     @SafeVarargs
     private Source book(List<String>... rows) throws Exception {
         Path drawings = Files.createDirectories(folder.resolve("drawings"));
