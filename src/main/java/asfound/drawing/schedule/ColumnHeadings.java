@@ -32,7 +32,9 @@ final class ColumnHeadings {
         pitch = body.pitch();
         above = phrases.between(top - 9 * size - 2 * pitch, top).stream()
                 .filter(p -> p.centreY() < top && p.centreY() >= top - 9 * size - 2 * pitch)
-                .filter(p -> !HeaderLines.saysOfPanel(p) && !HeaderLines.isBesideLabel(p, phrases))
+                .filter(p -> !HeaderLines.saysOfPanel(p)
+                        && !HeaderLines.isBesideLabel(p, phrases)
+                        && !HeaderLines.isOnLineOfValues(p, phrases, table))
                 .toList();
         headFoot = above.stream()
                 .filter(table::meets)

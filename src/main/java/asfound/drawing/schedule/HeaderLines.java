@@ -1,12 +1,17 @@
 package asfound.drawing.schedule;
 
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Tells a line of a panel's header from a heading of columns, where the one stands close over the other. */
 final class HeaderLines {
+
+    private static final Set<Field> OF_FIGURES = EnumSet.of(
+            Field.VOLTAGE, Field.PHASES, Field.WIRES, Field.PHASE_WIRE, Field.BUS, Field.MAIN, Field.INTERRUPTING);
 
     /** What a sheet calls itself is no heading of a column. */
     private static final Pattern TITLE = Pattern.compile(
@@ -23,6 +28,30 @@ final class HeaderLines {
                 && (Values.phases(p.text(), false).isPresent()
                         || Values.wires(p.text(), false).isPresent());
         return supply || Titles.nameIn(p.text()).isPresent() || labelled(HeaderWords.of(p));
+    }
+
+    /** On its line a label stands alone with its figure in the cell beside it: a header's line, and no headings. */
+    static boolean isOnLineOfValues(Phrase p, Phrases phrases, Span table) {
+        List<Phrase> line = phrases.near(p.centreY(), 0.3 * p.size()).stream()
+                .filter(o -> Math.abs(o.centreY() - p.centreY()) < 0.3 * p.size())
+                .filter(table::meets)
+                .toList();
+        for (Phrase label : line) {
+            List<String> words = HeaderWords.of(label);
+            Optional<Field> field = Labels.at(words, 0)
+                    .filter(l -> l.end() == words.size())
+                    .map(Labels.Label::field)
+                    .filter(OF_FIGURES::contains);
+            if (field.isEmpty()) continue;
+            boolean valued = line.stream()
+                    .filter(v -> v.left() >= label.right() && v.left() - label.right() < 14 * p.size())
+                    .min(Comparator.comparingDouble(Phrase::left))
+                    .filter(v -> v.text().chars().anyMatch(Character::isDigit)
+                            && Values.fits(field.get(), LabelReader.strip(v.text())))
+                    .isPresent();
+            if (valued) return true;
+        }
+        return false;
     }
 
     /** A colon ends it: a label, and no heading. */

@@ -126,6 +126,10 @@ final class Headings {
         put(
                 Role.OTHER,
                 "length|length m|length ft|vd|vd %|volt drop|%|df|demand factor|load code|load class|type curve|location|key");
+        put(Role.WIRE, "live|live conductor|live conductors|phase conductor|live mm2|cpc mm2");
+        put(
+                Role.OTHER,
+                "ref method|reference method|method|points|no of points|pts|bs en|standard|prot|protection type|status|connection|panel ckt");
         put(
                 Role.OTHER,
                 "trip type|breaker type|device type|mcb type|char|characteristic|ma|sensitivity|zs|gfci|rev|qty|volts|voltage");

@@ -50,6 +50,15 @@ final class LabelReader {
     private void phrase(Phrase p) {
         List<Piece> pieces = HeaderWords.pieces(p);
         List<String> words = HeaderWords.texts(pieces);
+        List<InTurn.Pair> pairs = InTurn.of(words);
+        if (!pairs.isEmpty()) {
+            for (InTurn.Pair pair : pairs) {
+                Phrase own = HeaderWords.phrase(pieces.subList(pair.from(), pair.to()));
+                values.add(new Value(pair.field(), strip(own.text()), own.box(), 2));
+            }
+            labels.add(p);
+            return;
+        }
         boolean any = false;
         int i = 0, told = 0;
         while (i < words.size()) {

@@ -19,7 +19,7 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
 
     static final int HIGHEST = 400;
 
-    private static final Pattern AROUND = Pattern.compile("[.)]$|^\\(");
+    private static final Pattern AROUND = Pattern.compile("[*†‡§]+$|[.)]$|^\\(");
     private static final Pattern DIGITS = Pattern.compile("\\d+");
     private static final Pattern LEAD =
             Pattern.compile("(?i)^(?:ckts?|circuits?|ccts?|ways?|pos|no|#)[\\s.:#]*(?=\\d)");

@@ -13,7 +13,7 @@ final class RepeatedWays {
 
     private static final int FEWEST = 4;
     private static final int PHASES = 3;
-    private static final Pattern PHASE = Pattern.compile("(?i)(?:L ?[123]|[RYB]|[ABC])");
+    private static final Pattern PHASE = Pattern.compile("(?i)(?:L ?[123]|[RYB]|[ABC])|TP&?N?|L1 ?[-–] ?L3");
     /** The phase stands no further from its way, in sizes of its type. */
     private static final double NEAR = 12;
 
@@ -32,9 +32,11 @@ final class RepeatedWays {
         for (int i = 0; i < column.size(); i++) {
             Token t = column.get(i);
             String written = phases.get(i);
-            int phase = abc && written.equals("B") ? 2 : PositionText.phase(written);
+            boolean three = written.length() > 2 || written.equals("TP");
+            List<Integer> phase =
+                    three ? List.of(1, 2, 3) : List.of(abc && written.equals("B") ? 2 : PositionText.phase(written));
             String raw = t.text().first() + written;
-            out.add(new Token(new PositionText(t.text().numbers(), List.of(phase), raw), t.phrase()));
+            out.add(new Token(new PositionText(t.text().numbers(), phase, raw), t.phrase()));
         }
         return out;
     }
@@ -44,6 +46,12 @@ final class RepeatedWays {
         int ways = 1;
         for (int i = 1; i < column.size(); i++) {
             int up = column.get(i).text().first() - column.get(i - 1).text().first();
+            boolean three = phases.get(i).length() > 2 || phases.get(i).equals("TP");
+            if (three && up == 0) return false;
+            if (three || phases.get(i - 1).length() > 2 || phases.get(i - 1).equals("TP")) {
+                if (up > 0) ways++;
+                continue;
+            }
             boolean rises = phases.get(i).compareTo(phases.get(i - 1)) > 0
                     || phases.get(i - 1).equals("R");
             if (rises != (up == 0)) return false;

@@ -168,6 +168,8 @@ final class SpineFinder {
         if (may && run.size() >= UNHEADED_ROWS && spine.regular() > 0.75)
             return Optional.of(new Spine(run, Optional.of(above.get(0).box())));
         boolean otherwise = !above.isEmpty()
+                && above.get(0).left() < spine.right() + 0.2 * spine.size()
+                && above.get(0).right() > spine.left() - 0.2 * spine.size()
                 && Headings.weigh(above.get(0).text()).entrySet().stream()
                         .anyMatch(e -> e.getKey() != Role.PANEL && e.getValue() >= 0.8);
         return !otherwise && run.size() >= UNHEADED_ROWS && spine.regular() >= 0.75 && areOnceEach(spine)

@@ -4,6 +4,7 @@ import asfound.drawing.page.Sheet;
 import asfound.model.Box;
 import asfound.model.Place;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -225,7 +226,8 @@ final class TableFinder {
         long again = b.everyNumber().stream().filter(seen::contains).count();
         if (again * 5 > b.tokens().size()) return false;
         int lowest = b.numbers().stream().min(Integer::compare).orElse(1);
-        if (a.isOdd() && b.isEven() && panel.size() == 1) return true;
+        if (a.isOdd() && b.isEven() && (panel.size() == 1 || isSecondSide(panel, b))) return true;
+        if (a.isEven() && b.isEven() && b.numbers().get(0) == Collections.max(a.everyNumber()) + 2) return true;
         boolean exchanged = a.isEven() && b.isOdd() && panel.size() == 1;
         if (exchanged && lowest == 1 && seen.contains(2) && !seen.contains(1)) return true;
         // the second side of a further section beside the first: 43, 45 and on, then 44, 46 and on
@@ -238,6 +240,13 @@ final class TableFinder {
                 && (a.step() == 1 && b.step() == 1
                         || isList(a) && isList(b) && last.sequence().equals(next.sequence()))
                 && Math.abs(a.lastY() - b.lastY()) < 3.5 * Math.max(a.pitch(), b.pitch());
+    }
+
+    /** All odd positions stand in columns side by side, and the even ones begin beside them. */
+    private static boolean isSecondSide(List<Side> panel, Spine even) {
+        return even.numbers().get(0) == 2
+                && panel.stream().allMatch(s -> s.spine().isOdd())
+                && panel.get(0).spine().numbers().get(0) == 1;
     }
 
     private static int lowest(Spine s) {

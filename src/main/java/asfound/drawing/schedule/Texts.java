@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 final class Texts {
 
     private static final Pattern DASH =
-            Pattern.compile("[-–—_.|:·•~¦│↓⇓▼*=/\\s]+|[-–—]+\\s*[>v]?|[-–—\"]+\\s*/\\s*[1-4]\\s*P?|I");
-    private static final Pattern ARROW = Pattern.compile("[|¦│↓⇓▼I]");
+            Pattern.compile("[-–—_.|:·•~¦│↓⇓▼↑⇑▲*=/\\s]+|[-–—]+\\s*[>v]?|[-–—\"]+\\s*/\\s*[1-4]\\s*P?|I");
+    private static final Pattern ARROW = Pattern.compile("[|¦│↓⇓▼↑⇑▲I]");
     private static final Pattern DITTO = Pattern.compile(
             "[\"“”'`´″〃,\\s]+|[-–—\\s(\\[]*(?:\"|''|″|〃|ditto|do\\.?|d[°º]|same(?: as above)?|(?:as )?above|cont(?:\\.|'?d\\.?|inued)?"
                     + "|(?:combined |tied |joined |part |see |same )?(?:with|w/|of|as|see)\\s*(?:ckts?\\.?|cir\\.?|circuits?|pos\\.?|no\\.?|#)?\\s*#?\\d{1,3})[-–—\\s)\\]]*",

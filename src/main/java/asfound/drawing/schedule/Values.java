@@ -80,6 +80,9 @@ final class Values {
     private static final Pattern IN_BRACKETS = Pattern.compile(
             "(?<=\\d\\S{0,6})\\s+\\((?:sections?|sect?\\.|part|existing|new|relocated|revised)\\b[^()]*\\)?$",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern WITH_VOLTAGE = Pattern.compile(
+            "^([A-Z0-9][A-Z0-9./#-]{0,15})[\\s,–—-]+\\d{3}Y?\\s*/\\s*\\d{3}Y?\\s*V?(?:OLTS?)?\\b.*$",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern BEHIND_DASH = Pattern.compile("(?<=\\d\\S{0,6})\\s+[-–—]\\s+.*$");
     private static final Pattern QUOTES = Pattern.compile("^[\"'“”‘’(\\[]+|[\"'“”‘’)\\],;:]+$");
 
@@ -170,6 +173,7 @@ final class Values {
     static String name(String text) {
         String t = KIND.matcher(text.strip()).replaceFirst("");
         t = CONTINUED.matcher(t).replaceAll("");
+        t = WITH_VOLTAGE.matcher(t).replaceAll("$1");
         t = IN_BRACKETS.matcher(BEHIND_DASH.matcher(t).replaceAll("")).replaceAll("");
         return QUOTES.matcher(t).replaceAll("").strip();
     }

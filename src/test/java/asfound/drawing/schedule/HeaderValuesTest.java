@@ -129,6 +129,70 @@ class HeaderValuesTest {
     }
 
     @Test
+    void labels_and_values_in_turn_are_read_from_the_first_label_on() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 30, "PANEL LP-4");
+            s.text(40, 44, "VOLTS 208Y/120  PHASE 3  WIRE 4  BUS 225  MAIN 100");
+            Header header = s.twoSided(70).directory().header();
+            assertThat(header.phases().value()).contains(3);
+            assertThat(header.wires().value()).contains(4);
+            assertThat(header.busA().value()).contains(225);
+            assertThat(header.mainA().value()).contains(100);
+        }
+    }
+
+    @Test
+    void values_before_their_words_are_no_labels_and_values_in_turn() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 30, "PANEL LP-4");
+            s.text(40, 44, "208Y/120 VOLTS  3 PHASE  4 WIRE  225A BUS  100A MAIN BREAKER");
+            Header header = s.twoSided(70).directory().header();
+            assertThat(header.phases().value()).contains(3);
+            assertThat(header.wires().value()).contains(4);
+            assertThat(header.busA().value()).contains(225);
+            assertThat(header.mainA().value()).contains(100);
+        }
+    }
+
+    @Test
+    void a_voltage_behind_the_name_is_no_part_of_it() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL LP-4 208Y/120 V");
+            Directory d = s.twoSided(70).directory();
+            assertThat(d.panel()).isEqualTo("LP-4");
+            assertThat(d.header().voltage().isStated()).isTrue();
+        }
+    }
+
+    @Test
+    void a_form_of_labels_and_figures_close_above_heads_no_column() throws IOException {
+        double[] form = {40, 80, 130, 170}, at = {40, 60, 100, 140, 300, 440, 480, 520};
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.line(30, form, "PANEL", "LP-4", "VOLTS", "208Y/120");
+            s.line(42, form, "TYPE", "BOLT-ON", "PH/W", "3/4");
+            s.line(54, form, "MAIN", "60 A", "BUS", "125 A");
+            s.line(74, at, "", "AMP", "POLE", "CIRCUIT DESCRIPTION", "CIRCUIT DESCRIPTION", "POLE", "AMP", "");
+            for (int r = 0; r < 5; r++)
+                s.line(
+                        88 + 14 * r,
+                        at,
+                        "" + (2 * r + 1),
+                        "20",
+                        "1",
+                        "Lights hall " + r,
+                        "Sockets hall " + r,
+                        "1",
+                        "20",
+                        "" + (2 * r + 2));
+            Directory d = s.directory();
+            assertThat(d.circuits()).hasSize(10);
+            assertThat(d.header().busA().value()).contains(125);
+            assertThat(d.header().mainA().value()).contains(60);
+            assertThat(d.header().phases().value()).contains(3);
+        }
+    }
+
+    @Test
     void fewer_circuits_than_the_header_says_are_told() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 40, "PANEL: LP-4");

@@ -105,6 +105,93 @@ class NumberedBoardsTest {
     }
 
     @Test
+    void four_quarters_side_by_side_are_one_panel() throws IOException {
+        double[] at = {20, 44, 110, 160, 184, 250, 300, 324, 390, 440, 464, 530};
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL LP-4");
+            s.line(60, at, "CKT", "LOAD", "BKR", "CKT", "LOAD", "BKR", "CKT", "LOAD", "BKR", "CKT", "LOAD", "BKR");
+            for (int r = 0; r < 4; r++)
+                s.line(
+                        74 + 14 * r,
+                        at,
+                        "" + (2 * r + 1),
+                        "Lights hall " + r,
+                        "20/1",
+                        "" + (2 * r + 9),
+                        "Sockets hall " + r,
+                        "20/1",
+                        "" + (2 * r + 2),
+                        "Lights loft " + r,
+                        "20/1",
+                        "" + (2 * r + 10),
+                        "Sockets loft " + r,
+                        "20/1");
+            Directory d = s.directory();
+            assertThat(Readings.circuits(d))
+                    .contains("[1] Lights hall 0", "[9] Sockets hall 0", "[2] Lights loft 0", "[16] Sockets loft 3")
+                    .hasSize(16);
+            assertThat(d.problems()).isEmpty();
+        }
+    }
+
+    @Test
+    void a_way_of_three_poles_among_ways_with_phases_has_them_all() throws IOException {
+        Directory d = Readings.table("""
+                Board,Way,Phase,Description,Rating A,Poles
+                DB-4,1,L1,Lights,10,1
+                DB-4,1,L2,Sockets,32,1
+                DB-4,1,L3,Spare,16,1
+                DB-4,2,TP,Chiller,63,3
+                DB-4,3,L1,Pump,16,1
+                DB-4,3,L2,Fan,16,1
+                DB-4,3,L3,Kiln,16,1
+                """);
+        assertThat(Readings.circuits(d))
+                .containsExactly(
+                        "[1] Lights",
+                        "[2] Sockets",
+                        "[3] Spare",
+                        "[4, 5, 6] Chiller",
+                        "[7] Pump",
+                        "[8] Fan",
+                        "[9] Kiln");
+    }
+
+    @Test
+    void a_star_at_a_position_points_to_a_note() throws IOException {
+        Directory d = Readings.table("""
+                Ckt,Load,Breaker
+                1*,Lights,20/1
+                2,Spa,30/2
+                3,Kiln,20/1
+                4,↑,↑
+                5*,Sockets,20/1
+                """);
+        assertThat(Readings.circuits(d)).containsExactly("[1] Lights", "[2, 4] Spa", "[3] Kiln", "[5] Sockets");
+        assertThat(d.unread()).isEmpty();
+    }
+
+    @Test
+    void a_space_with_its_bus_is_a_space() throws IOException {
+        Directory d = Readings.table("Ckt,Load,Breaker\n1,Lights,20/1\n2,SPACE W/ BUS,\n3,Fan,20/1\n4,Pump,20/1\n");
+        assertThat(d.circuits().get(1).use()).isEqualTo(Directory.Use.SPACE);
+    }
+
+    @Test
+    void numbered_notes_and_connections_of_equipment_are_no_directories() throws IOException {
+        for (String title : new String[] {"KEYNOTES", "EQUIPMENT CONNECTION SCHEDULE"})
+            try (DrawnSheet s = new DrawnSheet()) {
+                s.text(40, 40, title);
+                s.line(60, LIST, "NO.", "DESCRIPTION", "AMPS", "PANEL");
+                for (int i = 1; i < 7; i++) s.line(60 + 14 * i, LIST, "" + i, "Connect the fan no. " + i, "20", "K1");
+                ScheduleReading read = s.read();
+                assertThat(read.directories()).isEmpty();
+                assertThat(Readings.said(read.problems()))
+                        .containsExactly("The table headed '" + title + "' was not taken for a panel's directory.");
+            }
+    }
+
+    @Test
     void the_panels_own_name_may_stand_before_each_position() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 40, "PANEL RP2 SCHEDULE");
@@ -142,6 +229,24 @@ class NumberedBoardsTest {
                             "[1] Panel HP-1", "[2] Panel HP-2", "[3] Chiller", "[4] Lift", "[5] Spare", "[6] Space");
             assertThat(d.circuits()).extracting(Circuit::poles).containsExactly(3, 3, 3, 3, 3, 1);
             assertThat(d.problems()).isEmpty();
+        }
+    }
+
+    @Test
+    void a_device_that_is_printed_beside_each_of_its_poles_is_one_device() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL: LP-4");
+            s.line(60, LIST, "CKT", "LOAD", "TRIP", "POLES");
+            for (int i = 1; i < 13; i++) {
+                String load = (i <= 6 ? "Kiln " : "Press ") + (i % 2 == 0 ? "east" : "west");
+                s.line(60 + 14 * i, LIST, "" + i, load, "60", "3");
+            }
+            assertThat(Readings.circuits(s.directory()))
+                    .containsExactly(
+                            "[1, 3, 5] Kiln west",
+                            "[2, 4, 6] Kiln east",
+                            "[7, 9, 11] Press west",
+                            "[8, 10, 12] Press east");
         }
     }
 
