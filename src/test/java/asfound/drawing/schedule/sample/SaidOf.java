@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What a problem is about: the whole page, the whole table, some positions, or a value of the header. */
-final class SaidOf {
+public final class SaidOf {
 
     private static final Pattern PAGE = Pattern.compile(".*(no readable text|drawn as outlines|picture covers"
             + "|was not read: the file|content is damaged|looks like a schedule and could not be explained"
@@ -21,11 +21,11 @@ final class SaidOf {
 
     private SaidOf() {}
 
-    static boolean wholePage(Problem p) {
+    public static boolean wholePage(Problem p) {
         return PAGE.matcher(p.message()).matches();
     }
 
-    static boolean wholeTable(Problem p) {
+    public static boolean wholeTable(Problem p) {
         return TABLE.matcher(p.message()).matches();
     }
 
@@ -34,7 +34,7 @@ final class SaidOf {
      *
      * @param drawn what is drawn there
      */
-    static boolean positions(Problem p, Set<Integer> positions, String drawn) {
+    public static boolean positions(Problem p, Set<Integer> positions, String drawn) {
         if (p.message().startsWith("Lugs without")) return false;
         Matcher m = NAMED.matcher(p.message());
         while (m.find()) {
@@ -55,12 +55,12 @@ final class SaidOf {
     }
 
     /** Whether a problem says that this panel is named on the sheet and was not read. */
-    static boolean title(Problem p, String name) {
+    public static boolean title(Problem p, String name) {
         return p.message().startsWith("The title '") && p.message().contains(name);
     }
 
     /** Whether a problem quotes the value of a header that was read. */
-    static boolean header(Problem p, String raw) {
+    public static boolean header(Problem p, String raw) {
         return p.message().startsWith("The header") && p.message().contains("'" + raw + "'");
     }
 }
