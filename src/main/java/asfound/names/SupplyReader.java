@@ -3,6 +3,7 @@ package asfound.names;
 import asfound.model.CircuitRef;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -61,13 +62,27 @@ final class SupplyReader {
         Optional<SupplyText.Step> outright = withWord(IN_BRACKETS.matcher(text).replaceFirst(" CKT $1"));
         if (outright.isPresent()) return outright.get();
         Optional<String> whole = names.nameOf(text);
-        if (whole.isPresent()) return new SupplyText.Step(text, whole, Optional.empty());
+        if (whole.isPresent())
+            return new SupplyText.Step(text, whole.filter(n -> !isOtherwise(text, n)), Optional.empty());
         Matcher rated = RATING.matcher(text);
         if (rated.find() && rated.start() > 0) {
             SupplyText.Step plain = step(text.substring(0, rated.start()));
             if (plain.name().isPresent()) return plain;
         }
         return apart(text).orElse(new SupplyText.Step(text, Optional.empty(), Optional.empty()));
+    }
+
+    /** Whether a text that is not a name's own letters could as well be another equipment's with a device: {@code G 1}. */
+    private boolean isOtherwise(String text, String name) {
+        return !letters(text).endsWith(letters(name))
+                && apart(text)
+                        .filter(way ->
+                                letters(text).startsWith(letters(way.name().orElseThrow())))
+                        .isPresent();
+    }
+
+    private static String letters(String text) {
+        return text.toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
     }
 
     /** A word such as CKT says outright where the device begins, whether or not the equipment is known. */

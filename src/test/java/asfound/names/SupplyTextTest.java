@@ -74,4 +74,25 @@ class SupplyTextTest {
                         + s.device().map(CircuitRef::inWords).map(d -> "/" + d).orElse(""))
                 .collect(Collectors.joining(" < "));
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "G 1   | ?G 1",
+                "G-1   | ?G-1",
+                "GEN 1 | GEN-1",
+                "GENERATOR 1 | GEN-1",
+                "G CKT 1 | G/1",
+                "G     | G",
+                "G 3   | G/3",
+            })
+    void a_short_name_of_a_generator_that_is_also_a_circuit_of_panel_g_is_neither(String raw, String steps) {
+        NameBook both = NameBook.of(
+                Stream.of("G", "GEN-1")
+                        .map(n -> Written.drawn(n, Place.row("one-line/feeders.csv", 2)))
+                        .toList(),
+                Settings.none());
+        assertThat(inWords(SupplyText.of(raw, both))).isEqualTo(steps);
+    }
 }
