@@ -10,6 +10,7 @@ import java.util.List;
  * @param height as displayed, in points
  * @param sheets one for each direction in which enough of its text runs, the direction of most of it first
  * @param letters how many letters it has
+ * @param covered how many more lie under filled areas, where nobody sees them
  * @param unknown how many of them a font does not tell
  * @param imageShare the share of the page that images cover
  * @param outlines how many small curved shapes are drawn, as text drawn in outlines is
@@ -22,6 +23,7 @@ public record Page(
         double height,
         List<Sheet> sheets,
         int letters,
+        int covered,
         int unknown,
         double imageShare,
         int outlines,

@@ -44,8 +44,10 @@ public final class PageReader {
     public Page read(int number, long deadlineNanos) throws IOException {
         PageScan scan = new PageScan(
                 document.getPage(number - 1), new HiddenContent(document), mostObjects, mostBytes, deadlineNanos);
+        List<Glyph> seen;
         try {
             scan.scan();
+            seen = scan.glyphs();
         } catch (ContentWalk.PageTimeException e) {
             throw new TooLongException(e);
         } catch (ContentWalk.PageObjectsException e) {
@@ -53,15 +55,16 @@ public final class PageReader {
         } catch (StreamCheck.TooMuchException e) {
             throw new ExpandingException(e);
         }
-        List<Glyph> letters = scan.glyphs().stream().filter(g -> !g.isSpace()).toList();
+        List<Glyph> letters = seen.stream().filter(g -> !g.isSpace()).toList();
         int unknown = (int)
                 letters.stream().filter(g -> g.text().contains(Glyph.UNKNOWN)).count();
         return new Page(
                 number,
                 scan.width(),
                 scan.height(),
-                sheets(number, scan),
+                sheets(number, scan, seen),
                 letters.size(),
+                scan.drawn() - letters.size(),
                 unknown,
                 scan.imageShare(),
                 scan.outlines(),
@@ -96,30 +99,30 @@ public final class PageReader {
         }
     }
 
-    private List<Sheet> sheets(int number, PageScan scan) {
+    private List<Sheet> sheets(int number, PageScan scan, List<Glyph> seen) {
         long[] letters = new long[4];
-        for (Glyph g : scan.glyphs()) letters[g.quarters()]++;
+        for (Glyph g : seen) letters[g.quarters()]++;
         long all = IntStream.range(0, 4).mapToLong(q -> letters[q]).sum();
         return IntStream.range(0, 4)
                 .boxed()
                 .sorted(Comparator.comparingLong((Integer q) -> -letters[q]).thenComparing(q -> q))
                 .filter(q -> letters[q] > 0 && (letters[q] >= FEW || letters[q] * 10 > all))
-                .map(q -> sheet(number, scan, new Turn(q, scan.width(), scan.height())))
+                .map(q -> sheet(number, scan, seen, new Turn(q, scan.width(), scan.height())))
                 .toList();
     }
 
-    private Sheet sheet(int number, PageScan scan, Turn turn) {
+    private Sheet sheet(int number, PageScan scan, List<Glyph> seen, Turn turn) {
         List<Rule> across = new ArrayList<>(), down = new ArrayList<>();
         for (Rule r : scan.across()) add(turn.toFrame(new Box(r.from(), r.at(), r.length(), 0)), across, down);
         for (Rule r : scan.down()) add(turn.toFrame(new Box(r.at(), r.from(), 0, r.length())), across, down);
-        TypedRules typed = TypedRules.of(running(scan.glyphs(), turn.quarters(), turn));
+        TypedRules typed = TypedRules.of(running(seen, turn.quarters(), turn));
         across.addAll(typed.across());
         down.addAll(typed.down());
         Rules downRules = Rules.joined(down);
         List<Word> words = new ArrayList<>(words(typed.letters(), true, turn, turn, downRules));
         for (int q = 0; q < 4; q++) {
             Turn own = new Turn(q, turn.width(), turn.height());
-            if (q != turn.quarters()) words.addAll(words(running(scan.glyphs(), q, own), false, own, turn, downRules));
+            if (q != turn.quarters()) words.addAll(words(running(seen, q, own), false, own, turn, downRules));
         }
         words.sort(Comparator.comparingDouble(Word::bottom)
                 .thenComparingDouble(Word::left)

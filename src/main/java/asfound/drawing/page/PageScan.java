@@ -1,6 +1,8 @@
 package asfound.drawing.page;
 
+import asfound.model.Box;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,9 +11,13 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType3Font;
+import org.apache.pdfbox.pdmodel.graphics.blend.BlendMode;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDPattern;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.form.PDTransparencyGroup;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
+import org.apache.pdfbox.pdmodel.graphics.state.PDGraphicsState;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 
@@ -26,6 +32,9 @@ final class PageScan extends ContentWalk {
     private final List<Rule> across = new ArrayList<>();
     private final List<Rule> down = new ArrayList<>();
     private final PathPieces path = new PathPieces();
+    private final Covers covers = new Covers();
+    private final ClipBoxes clips = new ClipBoxes();
+    private int groups;
     private double imageArea;
     private int outlines;
     private int piece;
@@ -38,11 +47,19 @@ final class PageScan extends ContentWalk {
 
     @Override
     int gathered() {
-        return Math.max(Math.max(letters.all().size(), path.size()), Math.max(across.size(), down.size()));
+        return Math.max(
+                Math.max(letters.all().size(), path.size()),
+                Math.max(Math.max(across.size(), down.size()), covers.size()));
     }
 
-    List<Glyph> glyphs() {
-        return letters.all();
+    /** The letters that somebody sees who looks at the page. */
+    List<Glyph> glyphs() throws IOException {
+        return covers.seen(letters.all(), this::step);
+    }
+
+    /** How many letters there are, spaces left out, those under filled areas counted in. */
+    int drawn() {
+        return (int) letters.all().stream().filter(g -> !g.isSpace()).count();
     }
 
     List<Rule> across() {
@@ -154,7 +171,32 @@ final class PageScan extends ContentWalk {
     private void fill() {
         if (isHidden()) return;
         if (path.isSmallOutline()) outlines++;
+        path.rectangle()
+                .filter(r -> isOpaque())
+                .ifPresent(r -> covers.add(painted(r), letters.all().size()));
         if (!isWhite(getGraphicsState().getNonStrokingColor())) path.filled(across, down);
+    }
+
+    /** Nothing is seen through what is filled now. */
+    private boolean isOpaque() {
+        PDGraphicsState state = getGraphicsState();
+        PDColor colour = state.getNonStrokingColor();
+        return groups == 0
+                && state.getNonStrokeAlphaConstant() >= 0.999
+                && state.getSoftMask() == null
+                && state.getBlendMode() == BlendMode.NORMAL
+                && colour != null
+                && !(colour.getColorSpace() instanceof PDPattern);
+    }
+
+    /** What of a rectangle lies within the form that draws it, and within what it is held to. */
+    private Box painted(Box rectangle) {
+        Rectangle2D form = getGraphicsState().getCurrentClippingPath().getBounds2D();
+        Point2D a = page.shown(new Point2D.Double(form.getMinX(), form.getMinY()));
+        Point2D b = page.shown(new Point2D.Double(form.getMaxX(), form.getMaxY()));
+        double x = Math.min(a.getX(), b.getX()), y = Math.min(a.getY(), b.getY());
+        Box own = new Box(x, y, Math.abs(a.getX() - b.getX()), Math.abs(a.getY() - b.getY()));
+        return ClipBoxes.both(own, clips.painted(rectangle));
     }
 
     /** White on white paper is not seen. */
@@ -181,6 +223,37 @@ final class PageScan extends ContentWalk {
     @Override
     public void clip(int windingRule) {
         // what a clip hides is still taken in: to read too much is found out later, to read too little is not
+        clips.hold(path.rectangle());
+    }
+
+    @Override
+    public void saveGraphicsState() {
+        clips.save();
+        super.saveGraphicsState();
+    }
+
+    @Override
+    public void restoreGraphicsState() {
+        clips.restore();
+        super.restoreGraphicsState();
+    }
+
+    @Override
+    public void showForm(PDFormXObject form) throws IOException {
+        int depth = clips.depth();
+        clips.save();
+        super.showForm(form);
+        clips.restoreTo(depth);
+    }
+
+    @Override
+    public void showTransparencyGroup(PDTransparencyGroup form) throws IOException {
+        int depth = clips.depth();
+        clips.save();
+        groups++;
+        super.showTransparencyGroup(form);
+        groups--;
+        clips.restoreTo(depth);
     }
 
     @Override

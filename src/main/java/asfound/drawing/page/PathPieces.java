@@ -1,8 +1,10 @@
 package asfound.drawing.page;
 
+import asfound.model.Box;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The path that is being drawn, as straight pieces, and which of them are rules. */
 final class PathPieces {
@@ -117,6 +119,21 @@ final class PathPieces {
         if (curves == 0 || areas.isEmpty()) return false;
         for (double[] a : areas) if (a[2] - a[0] > 40 || a[3] - a[1] > 40) return false;
         return true;
+    }
+
+    /** The upright rectangle that the path is; empty where it is more or of another shape. */
+    Optional<Box> rectangle() {
+        endArea();
+        if (areas.size() != 1 || curves > 0) return Optional.empty();
+        int sides = 0;
+        for (Point2D[] p : pieces) {
+            double dx = Math.abs(p[0].getX() - p[1].getX()), dy = Math.abs(p[0].getY() - p[1].getY());
+            if (dx > 0.1 && dy > 0.1) return Optional.empty();
+            if (dx > 0.1 || dy > 0.1) sides++;
+        }
+        double[] a = areas.get(0);
+        // three sides where the last is left to the filling
+        return sides == 3 || sides == 4 ? Optional.of(new Box(a[0], a[1], a[2] - a[0], a[3] - a[1])) : Optional.empty();
     }
 
     /** Adds the straight pieces along the axes, as a stroke shows them. */

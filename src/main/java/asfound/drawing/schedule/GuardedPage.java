@@ -91,6 +91,12 @@ final class GuardedPage {
             problems.addAll(read.problems());
         }
         problems.addAll(Legibility.problems(page, place, !parts.isEmpty()));
+        if (page.covered() > 0)
+            problems.add(new Problem(
+                    place,
+                    page.covered() + (page.covered() == 1 ? " letter of the page lies" : " letters of the page lie")
+                            + " under areas painted over them and cannot be seen; they were not read.",
+                    "Look whether what the page shows there is what is meant."));
         if (page.tooDeep())
             problems.add(new Problem(
                     place,

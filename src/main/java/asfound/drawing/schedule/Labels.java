@@ -43,7 +43,7 @@ final class Labels {
         put(
                 all,
                 Field.DESIGNATION,
-                "consumer unit|board no|board id|equipment designation|distribution panel|panel mark|mark|panelboard mark");
+                "consumer unit|feeder pillar|feed pillar|board no|board id|equipment designation|distribution panel|panel mark|mark|panelboard mark");
         put(
                 all,
                 Field.DESIGNATION,

@@ -8,13 +8,14 @@ import java.util.regex.Pattern;
 final class Titles {
 
     private static final String KIND =
-            "(?:(?:EMERGENCY|NORMAL|CRITICAL|LIFE\\s+SAFETY|ESSENTIAL|STANDBY|ELECTRICAL|RECEPTACLE|MECHANICAL|EQUIPMENT|MAIN|BRANCH|SUB|EXISTING|NEW|SERVICE|DISTRIBUTION|FEEDER|HOUSE|\\(E\\)|\\(N\\))[\\s-]+)?(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?(?:BOARD|GEAR)|MOTOR\\s+CONTROL\\s+CENT(?:ER|RE)|CONSUMER\\s+UNIT|BOARD)";
+            "(?:(?:EMERGENCY|NORMAL|CRITICAL|LIFE\\s+SAFETY|ESSENTIAL|STANDBY|ELECTRICAL|RECEPTACLE|MECHANICAL|EQUIPMENT|MAIN|BRANCH|SUB|EXISTING|NEW|SERVICE|DISTRIBUTION|FEEDER|HOUSE|\\(E\\)|\\(N\\))[\\s-]+)?(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|FEED(?:ER)?\\s+PILLAR|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?(?:BOARD|GEAR)|MOTOR\\s+CONTROL\\s+CENT(?:ER|RE)|CONSUMER\\s+UNIT|BOARD|D\\.?B\\.?(?=\\s))";
     private static final String SHEET =
             "(?:SCHEDULE|DIRECTORY|CIRCUIT\\s+DIRECTORY|CIRCUIT\\s+SCHEDULE|CIRCUIT\\s+CHART)";
     private static final String NAME = "[\"'“]?([A-Z0-9][A-Z0-9./_#&-]*(?:\\s[A-Z0-9./_#-]*\\d[A-Z0-9./_#-]*)?)[\"'”]?";
     private static final Pattern AFTER = Pattern.compile(
             "^(?:" + SHEET + "\\s+(?:OF|FOR)?\\s*[-–:]?\\s*)?" + KIND + "(?:\\s+(?:" + SHEET
-                    + "|NAME|NO\\.?|DESIGNATION))?(?:\\s+|\\s*[-–—:]+\\s*|(?=[\"'“]))" + NAME + "(?=$|[\\s,;:(\\[-])",
+                    + "(?:\\s+(?:OF|FOR))?|NAME|NO\\.?|DESIGNATION))?(?:\\s+|\\s*[-–—:]+\\s*|(?=[\"'“]))" + NAME
+                    + "(?=$|[\\s,;:(\\[-])",
             Pattern.CASE_INSENSITIVE);
     /** Other words of the kind before it: {@code COLUMN WIDTH PANEL CWP-1}; none that refer to a panel elsewhere. */
     private static final Pattern BEFORE_KIND = Pattern.compile(
@@ -32,8 +33,15 @@ final class Titles {
     private static final Pattern NAME_OF_KIND =
             Pattern.compile("^" + NAME + "\\s*[-–—:]*\\s*(?:ELECTRICAL\\s+)?" + KIND + "$", Pattern.CASE_INSENSITIVE);
 
+    /** {@code DB4 – Workshop}: a board's own name begins with the letters of its kind, and what it serves follows. */
+    private static final Pattern OWN_KIND =
+            Pattern.compile("^((?:SM|SUB|[A-Z])?DB[-/. ]?(?=[A-Z0-9./-]*\\d)[A-Z0-9./-]{1,12})(?=\\s+[-–—(]|:|$)");
+
+    /** The kind of a board, and no name of one: {@code DB SCHEDULE}. */
+    private static final Pattern KIND_ALONE = Pattern.compile("S?M?DB|MCC|MCCB?", Pattern.CASE_INSENSITIVE);
+
     private static final String[] WORDS = {
-        "panel", "board", "pnl", "cent", "consumer", "schedule", "directory", "circuit"
+        "panel", "board", "pnl", "cent", "consumer", "schedule", "directory", "circuit", "pillar", "db"
     };
 
     private static final Pattern NO_NAME = Pattern.compile(
@@ -76,7 +84,7 @@ final class Titles {
     }
 
     private static Optional<String> nameBy(String t) {
-        for (Pattern p : new Pattern[] {AFTER, BEFORE, NAMED, NAME_OF_KIND}) {
+        for (Pattern p : new Pattern[] {AFTER, BEFORE, NAMED, NAME_OF_KIND, OWN_KIND}) {
             Matcher m = p.matcher(t);
             if (!m.find()) continue;
             String name = Values.name(m.group(1));
@@ -84,6 +92,7 @@ final class Titles {
             if (p == BEFORE && !Texts.hasFigure(name) && !m.hitEnd()) continue;
             boolean telling = name.chars().anyMatch(Character::isDigit)
                     || name.length() <= 6 && name.equals(name.toUpperCase(java.util.Locale.ROOT));
+            if (p == BEFORE && KIND_ALONE.matcher(name).matches()) continue;
             if (telling
                     && Values.isNameBehindItsWord(name)
                     && !NO_NAME.matcher(name).matches()) return Optional.of(name);

@@ -75,6 +75,28 @@ final class DrawnSheet implements AutoCloseable {
         return this;
     }
 
+    /** A white area painted over what was drawn before. */
+    DrawnSheet paintOver(double x, double y, double width, double deep) throws IOException {
+        out.setNonStrokingColor(1f);
+        out.addRect((float) x, (float) (height - y - deep), (float) width, (float) deep);
+        out.fill();
+        out.setNonStrokingColor(0f);
+        return this;
+    }
+
+    /** From here on nothing is painted outside of this area. */
+    DrawnSheet holdTo(double x, double y, double width, double deep) throws IOException {
+        out.saveGraphicsState();
+        out.addRect((float) x, (float) (height - y - deep), (float) width, (float) deep);
+        out.clip();
+        return this;
+    }
+
+    DrawnSheet release() throws IOException {
+        out.restoreGraphicsState();
+        return this;
+    }
+
     /** A text that runs upwards from its foot. */
     DrawnSheet turned(double x, double foot, String text) throws IOException {
         out.beginText();

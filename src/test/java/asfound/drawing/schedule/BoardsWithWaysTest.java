@@ -1,0 +1,53 @@
+package asfound.drawing.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import asfound.model.Directory;
+import java.io.IOException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Distribution boards whose ways have a phase each, and what their titles call them. */
+class BoardsWithWaysTest {
+
+    private static final double[] AT = {40, 90, 130};
+
+    private static Directory read(String title, String[] phases) throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, title);
+            s.line(60, AT, "Circuit", "Rating", "Description");
+            for (int r = 0; r < 9; r++)
+                s.line(74 + 14 * r, AT, (1 + r / 3) + " " + phases[r % 3], "20 A", "Sockets room " + (10 + r));
+            return s.directory();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Br,Bl,Gr", "R,W,B", "Red,White,Blue", "Brown,Black,Grey", "R,Y,B", "L1,L2,L3"})
+    void ways_named_by_the_colours_of_their_conductors_are_counted_across(String a, String b, String c)
+            throws IOException {
+        Directory d = read("DB4 - Workshop distribution", new String[] {a, b, c});
+        assertThat(d.circuits().stream().map(Directory.Circuit::position)).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9);
+        assertThat(d.circuits()).allMatch(k -> k.ratingA().or(0) == 20);
+        assertThat(d.panel()).isEqualTo("DB4");
+        assertThat(d.problems()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "DB SCHEDULE FOR LDB-3,LDB-3",
+        "DB SCHEDULE – DB-E0,DB-E0",
+        "FEEDER PILLAR FP-04,FP-04",
+        "Distribution Board Schedule for DB-7,DB-7",
+    })
+    void the_kind_of_a_board_is_not_its_name(String title, String name) throws IOException {
+        assertThat(read(title, new String[] {"L1", "L2", "L3"}).panel()).isEqualTo(name);
+    }
+
+    @Test
+    void a_title_that_names_the_kind_alone_names_no_board() throws IOException {
+        Directory d = read("DB SCHEDULE", new String[] {"L1", "L2", "L3"});
+        assertThat(d.header().designation().isStated()).isFalse();
+    }
+}
