@@ -29,13 +29,7 @@ final class Contents {
             case DESCRIPTION -> description(entries);
             case RATING -> rating(entries);
             case POLES -> share(entries, Look::poles);
-            case DEVICE ->
-                share(
-                        entries,
-                        l -> l.device()
-                                .filter(d ->
-                                        d.poles().isPresent() && d.ratingA().isPresent())
-                                .isPresent());
+            case DEVICE -> device(entries);
             case PHASE -> share(entries, l -> l.phases() && !l.isNumbers());
             case LOAD, LOAD_A, LOAD_B, LOAD_C -> load(entries);
             case WIRE -> 0.8 * share(entries, Look::wire);
@@ -58,6 +52,17 @@ final class Contents {
         double length =
                 entries.stream().mapToInt(l -> l.text().length()).average().orElse(0);
         return letters * Math.min(1, 0.4 + length / 20);
+    }
+
+    /** With its poles; where some have them, a rating alone is that of a device of one pole. */
+    private static double device(List<Look> entries) {
+        double both = share(
+                entries,
+                l -> l.device()
+                        .filter(d -> d.poles().isPresent() && d.ratingA().isPresent())
+                        .isPresent());
+        double alone = share(entries, l -> l.rating() >= 10 && DeviceText.isStandard(l.rating()));
+        return both < 0.1 || both + alone < 0.8 ? both : both + 0.9 * alone;
     }
 
     private static double rating(List<Look> entries) {

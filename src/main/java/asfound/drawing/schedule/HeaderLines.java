@@ -18,11 +18,15 @@ final class HeaderLines {
             "(?:(?:electrical )?panel(?:board)? |circuit )?(?:schedule|directory)(?: of circuits)?:?",
             Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern FED =
+            Pattern.compile("(?:fed|supplied|served) (?:from|by)\\s+\\S", Pattern.CASE_INSENSITIVE);
+
     private HeaderLines() {}
 
     /** It names the panel, gives a value of it behind its label, or the panel's voltage with its phases or wires. */
     static boolean saysOfPanel(Phrase p) {
         if (isMarked(p) || TITLE.matcher(p.text()).matches()) return true;
+        if (saysItself(p.text())) return true;
         if (p.words().size() < 2) return false;
         boolean supply = Values.voltageOf(p.text()).isPresent()
                 && (Values.phases(p.text(), false).isPresent()
@@ -52,6 +56,17 @@ final class HeaderLines {
             if (valued) return true;
         }
         return false;
+    }
+
+    /** What is fed from where, how much the bus or the mains carry, or both phases and wires: no heading says so. */
+    private static boolean saysItself(String text) {
+        if (!Texts.hasFigure(text) && text.length() < 8) return false;
+        return Values.busOf(text).isPresent()
+                || Values.mainOf(text).isPresent()
+                || Values.lugsOf(text).isPresent()
+                || FED.matcher(text).lookingAt()
+                || Values.phases(text, false).isPresent()
+                        && Values.wires(text, false).isPresent();
     }
 
     /** A colon ends it: a label, and no heading. */

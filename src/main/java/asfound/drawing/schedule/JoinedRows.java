@@ -94,10 +94,10 @@ final class JoinedRows {
 
     /** It may stand beside any of the device's poles. */
     private String description() {
-        String own = head.text(Role.DESCRIPTION);
+        String own = Texts.withoutLeader(head.text(Role.DESCRIPTION));
         if (!Texts.saysNothing(own)) return own;
         return rows.stream()
-                .map(r -> r.text(Role.DESCRIPTION))
+                .map(r -> Texts.withoutLeader(r.text(Role.DESCRIPTION)))
                 .filter(t -> !Texts.saysNothing(t))
                 .findFirst()
                 .orElse("");

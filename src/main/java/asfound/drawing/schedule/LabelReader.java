@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 /** Finds the labels among the phrases around a directory, and the value that each announces. */
 final class LabelReader {
 
-    private static final Pattern AROUND = Pattern.compile("^[-–—:=,;\\s]+(?=\\S)|[,;:\\s]+$");
+    private static final Pattern AROUND = Pattern.compile("^[-–—:=,;_\\s]+(?=\\S)|[,;:_\\s]+$");
 
     private static final Pattern ROOM = Pattern.compile("(?i)rm\\.?|room");
 
@@ -153,7 +153,7 @@ final class LabelReader {
     static String strip(String text) {
         String t = text.strip();
         boolean bare =
-                !t.isEmpty() && Character.isLetterOrDigit(t.charAt(0)) && ",;:".indexOf(t.charAt(t.length() - 1)) < 0;
+                !t.isEmpty() && Character.isLetterOrDigit(t.charAt(0)) && ",;:_".indexOf(t.charAt(t.length() - 1)) < 0;
         return bare ? t : AROUND.matcher(t).replaceAll("").strip();
     }
 }

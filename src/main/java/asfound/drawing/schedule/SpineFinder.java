@@ -36,8 +36,10 @@ final class SpineFinder {
     List<Spine> find() {
         List<List<Token>> columns = new ArrayList<>();
         OwnNames own = new OwnNames(phrases);
+        NumbersWithPhase phased = new NumbersWithPhase(phrases);
         for (Phrase p : phrases)
-            PositionText.parse(p.text())
+            phased.position(p.text())
+                    .or(() -> PositionText.parse(p.text()))
                     .or(() -> own.positions(p.text()))
                     .filter(position -> !isValueOfLabel(p))
                     .ifPresent(position -> place(new Token(position, p), columns));

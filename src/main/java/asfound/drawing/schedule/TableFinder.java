@@ -154,6 +154,11 @@ final class TableFinder {
         boolean described = side.roles().containsKey(Role.DESCRIPTION);
         boolean rated = side.roles().containsKey(Role.RATING) || side.roles().containsKey(Role.DEVICE);
         if (!described && !rated) return false;
+        // places and figures under headings of another kind: a calculation, a list of rooms
+        if (!rated && side.columns().size() > 2) {
+            double says = Headings.weight(side.roles().get(Role.DESCRIPTION).heading(), Role.DESCRIPTION);
+            if (says > 0 && says < 0.5) return false;
+        }
         return side.spine().headed() ? side.quality() > 0.8 : described && rated && side.quality() > 1.8;
     }
 

@@ -7,8 +7,9 @@ import java.util.regex.Pattern;
 final class Texts {
 
     private static final Pattern DASH =
-            Pattern.compile("[-–—_.|:·•~¦│↓⇓▼↑⇑▲*=/\\s]+|[-–—]+\\s*[>v]?|[-–—\"]+\\s*/\\s*[1-4]\\s*P?|I");
-    private static final Pattern ARROW = Pattern.compile("[|¦│↓⇓▼↑⇑▲I]");
+            Pattern.compile("[-–—_.|:·•~¦│↓⇓▼↑⇑▲{}⎫⎬⎭*=/\\s]+|[-–—]+\\s*[>v]?|[-–—\"]+\\s*/\\s*[1-4]\\s*P?|I");
+    private static final Pattern LEADER = Pattern.compile("\\s*(?:[.·…_]\\s?){3,}$");
+    private static final Pattern ARROW = Pattern.compile("[|¦│↓⇓▼↑⇑▲{}⎫⎬⎭I]");
     private static final Pattern DITTO = Pattern.compile(
             "[\"“”'`´″〃,\\s]+|[-–—\\s(\\[]*(?:\"|''|″|〃|ditto|do\\.?|d[°º]|same(?: as above)?|(?:as )?above|cont(?:\\.|'?d\\.?|inued)?"
                     + "|(?:combined |tied |joined |part |see |same )?(?:with|w/|of|as|see)\\s*(?:ckts?\\.?|cir\\.?|circuits?|pos\\.?|no\\.?|#)?\\s*#?\\d{1,3})[-–—\\s)\\]]*",
@@ -81,6 +82,12 @@ final class Texts {
     static boolean isArrow(String text) {
         return isDitto(text)
                 || text.length() < 3 && isDash(text) && ARROW.matcher(text).find();
+    }
+
+    /** Without the dots or the line that lead from an entry to the next column, or that a form has to write upon. */
+    static String withoutLeader(String text) {
+        boolean none = text.isEmpty() || ".·…_".indexOf(text.charAt(text.length() - 1)) < 0;
+        return none ? text : LEADER.matcher(text).replaceAll("");
     }
 
     /** Puts a further line to a text: a word broken at its own hyphen or slash is put together again. */

@@ -70,7 +70,7 @@ final class Values {
     private static final Pattern OF_THE_SHEET = Pattern.compile(
             "\\b(?:schedules?|directory|directories|details?|diagram|legend|notes?|data|location|voltage|volts|designation"
                     + "|information|type|name|total|totals|connected|load|loads|phase|rating|mounting|fed|from|continued"
-                    + "|cover|door|size|sheet|per|shall|only|is|are|was|located|supplied|serves)\\b",
+                    + "|cover|door|size|sheet|lists?|circuits?|per|shall|only|is|are|was|located|supplied|serves)\\b",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern KIND =
@@ -84,13 +84,13 @@ final class Values {
             "^([A-Z0-9][A-Z0-9./#-]{0,15})[\\s,–—-]+\\d{3}Y?\\s*/\\s*\\d{3}Y?\\s*V?(?:OLTS?)?\\b.*$",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BEHIND_DASH = Pattern.compile("(?<=\\d\\S{0,6})\\s+[-–—]\\s+.*$");
-    private static final Pattern QUOTES = Pattern.compile("^[\"'“”‘’(\\[]+|[\"'“”‘’)\\],;:]+$");
+    private static final Pattern QUOTES = Pattern.compile("^[\"'“”‘’(\\[_]+|[\"'“”‘’)\\],;:_]+$");
 
     private static final Pattern TWO_DIGITS = Pattern.compile("\\d{2,3}");
     private static final Pattern PHASE_WIRE =
             Pattern.compile("[13]\\s*(ph|ø|φ|phase|p)?\\D{0,8}[2345]", Pattern.CASE_INSENSITIVE);
     private static final Pattern VOLTAGE_PHASES_WIRES = Pattern.compile(
-            ".*\\d{3}\\s*V?(?:AC|OLTS?)?\\s*[/,;-]\\s*([13])\\s*(?:PH|[ØΦφ∅⌀])?\\s*[/,;-]\\s*([2345])\\s*W?",
+            ".*\\d{3}\\s*V?(?:AC|OLTS?)?\\s*[/,;-]\\s*([13])\\s*(?:PH?|[ØΦφ∅⌀])?\\s*[/,;-]\\s*([2345])\\s*W?",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern NONE = Pattern.compile("none|n/?a", Pattern.CASE_INSENSITIVE);
     private static final Pattern BARE_WIRES = Pattern.compile("([2345])(?:\\s*\\+\\s*(?:G|GND|GROUND|E|PE))?");
