@@ -28,6 +28,10 @@ final class HeaderBuilder {
     private static final Pattern NO = Pattern.compile("no|none|n/?a|-", Pattern.CASE_INSENSITIVE);
     private static final Pattern NONE = Pattern.compile("none|n/?a", Pattern.CASE_INSENSITIVE);
     private static final Pattern KILOAMPERES = Pattern.compile("k\\.?a|aic|a\\.i\\.c", Pattern.CASE_INSENSITIVE);
+    /** The fault current that a tester measured, which is no rating. */
+    private static final Pattern PROSPECTIVE =
+            Pattern.compile("\\b(?:Ipf|Ipscc?|PSCC?|PFC)\\b[\\s:=]*[\\d.,]+\\s*(?:kA)?", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern LUGS =
             Pattern.compile("\\bM\\.?L\\.?O\\b|MAIN LUGS|LUGS ONLY", Pattern.CASE_INSENSITIVE);
     private static final Pattern LOCATED =
@@ -219,8 +223,9 @@ final class HeaderBuilder {
         if (phases.isBlank()) phases = stated(Values.phases(text, false), text, box);
         if (wires.isBlank()) wires = stated(Values.wires(text, false), text, box);
         if (bus.isBlank()) bus = stated(Values.busOf(text), text, box);
-        if (interrupting.isBlank() && KILOAMPERES.matcher(text).find())
-            interrupting = stated(Values.kiloamperes(text), text, box);
+        String rated = PROSPECTIVE.matcher(text).replaceAll("");
+        if (interrupting.isBlank() && KILOAMPERES.matcher(rated).find())
+            interrupting = stated(Values.kiloamperes(rated), text, box);
         boolean lugs = mains.value().filter(m -> m == Mains.LUGS).isPresent();
         if (main.isBlank() && !lugs) {
             main = stated(Values.mainOf(text), text, box);

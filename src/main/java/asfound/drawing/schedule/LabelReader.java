@@ -12,6 +12,7 @@ final class LabelReader {
 
     private static final Pattern AROUND = Pattern.compile("^[-–—:=,;_\\s]+(?=\\S)|[,;:_\\s]+$");
 
+    private static final Pattern RUN_INTO = Pattern.compile("^(?:from|by)(?=\\p{Lu})");
     private static final Pattern ROOM = Pattern.compile("(?i)rm\\.?|room");
 
     private final List<Value> values = new ArrayList<>();
@@ -120,6 +121,8 @@ final class LabelReader {
     /** What follows a label; a place ends with its sentence. */
     private static String value(Field field, List<String> words) {
         String rest = strip(String.join(" ", words));
+        // a narrow cell lets the label run into its value
+        if (field == Field.FED_FROM) rest = RUN_INTO.matcher(rest).replaceFirst("");
         return isPlace(field) ? strip(Values.sentence(rest)) : rest;
     }
 

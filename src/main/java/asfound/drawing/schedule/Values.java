@@ -105,6 +105,14 @@ final class Values {
             "(?<=\\d[A-Z]?)\\.(?=\\s)|\\.$|(?:[.,;]|\\s[-–—])\\s+(?=\\d{3}\\s?[YV/]|\\d+\\s?(?:A|AMP|AMPS|V|PH|PHASE|W|WIRE|KA|KAIC)\\b)",
             Pattern.CASE_INSENSITIVE);
 
+    /** {@code 230V single phase}: a kind of supply, and no equipment that gives it. */
+    private static final Pattern SYSTEM_ALONE = Pattern.compile(
+            "\\d{3}Y?(?:/\\d{3}Y?)?\\s*V(?:AC|OLTS?)?(?:[,\\s]+(?:SINGLE|THREE|[1-5])?[\\s-]*(?:PHASE|PH|WIRE|W)\\b)*",
+            Pattern.CASE_INSENSITIVE);
+    /** {@code 60A MCB} behind {@code 125A BUS}: what stands behind the word is another thing's. */
+    private static final Pattern RATING_OF_MAIN =
+            Pattern.compile("\\d+\\s*A(?:MPS?)?\\s*M\\.?C\\.?B\\b", Pattern.CASE_INSENSITIVE);
+
     private Values() {}
 
     /** Nothing is filled in, or a dash. */
@@ -117,7 +125,11 @@ final class Values {
         if (text.isBlank() || text.length() > 90) return false;
         return switch (field) {
             case DESIGNATION -> isNameBehindItsWord(text);
-            case LOCATION, FED_FROM, MOUNTING -> !NOTHING.matcher(text).matches() && text.length() < 60;
+            case LOCATION, MOUNTING -> !NOTHING.matcher(text).matches() && text.length() < 60;
+            case FED_FROM ->
+                !NOTHING.matcher(text).matches()
+                        && text.length() < 60
+                        && !SYSTEM_ALONE.matcher(text).matches();
             case VOLTAGE ->
                 Voltage.parse(text).isPresent()
                         && TWO_DIGITS.matcher(text).find()
@@ -125,7 +137,7 @@ final class Values {
             case PHASES -> phases(text, true).isPresent();
             case WIRES -> wires(text, true).isPresent();
             case PHASE_WIRE -> PHASE_WIRE.matcher(text).find();
-            case BUS -> amps(text).isPresent();
+            case BUS -> amps(text).isPresent() && !RATING_OF_MAIN.matcher(text).lookingAt();
             case MAIN ->
                 mains(text).isPresent()
                         || amps(text).isPresent()

@@ -206,4 +206,39 @@ class OfficeHeadersTest {
             assertThat(read.problems()).isEmpty();
         }
     }
+
+    @Test
+    void the_main_breakers_rating_behind_the_word_bus_is_not_the_buss() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 26, "PANEL H-12");
+            s.text(40, 40, "277/480V - 3PH - 4W - 125A BUS - 60A MCB - 42K AIC");
+            s.twoSided(70);
+            Directory.Header h = s.directory().header();
+            assertThat(h.busA().value()).contains(125);
+            assertThat(h.mainA().value()).contains(60);
+        }
+    }
+
+    @Test
+    void a_kind_of_supply_is_doubted_as_equipment_and_a_measured_fault_current_is_no_rating() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 26, "PANEL CU-12");
+            s.text(40, 40, "Supply: 230V single phase, 60A cut-out");
+            s.text(40, 54, "230V single phase. Ze 0.21 ohm. Ipf 1.1kA");
+            s.twoSided(80);
+            Directory d = s.directory();
+            assertThat(d.problems()).anyMatch(p -> p.message().contains("'230V single phase'"));
+            assertThat(d.header().interruptingKA().isStated()).isFalse();
+        }
+    }
+
+    @Test
+    void a_label_that_runs_into_the_name_of_the_supply_is_no_part_of_it() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 26, "PANEL PP3B");
+            s.text(40, 40, "Fed fromMDP");
+            s.twoSided(70);
+            assertThat(s.directory().header().fedFrom().or("")).isEqualTo("MDP");
+        }
+    }
 }
