@@ -25,16 +25,11 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
             Pattern.compile("(?i)^(?:ckts?|circuits?|ccts?|ways?|pos|no|#)[\\s.:#]*(?=\\d)");
     private static final Pattern LIST =
             Pattern.compile("\\d{1,3}(?:\\s*(?:[-–—,/&+;]|\\s|and|to)\\s*\\d{1,3})*", Pattern.CASE_INSENSITIVE);
-    /** Phases by the colours of their conductors, in full and as usually shortened. */
-    private static final String COLOUR =
-            "(?:BROWN|BRN|BR|BN|BLACK|BLK|BLUE|BLU|BK|BL|GREY|GRAY|GRY|GR|GY|RED|YELLOW|YEL|WHITE|WHT|[RYBW])";
-
-    private static final Pattern PHASE = Pattern.compile("L[123]|" + COLOUR + "(?![A-Z])|(?<![A-Z])[ABC](?![A-Z])");
+    private static final Pattern PHASE = Pattern.compile("L[123]|[RYB]");
     private static final Pattern FIRST_TO_LAST = Pattern.compile(".*L1\\s*[-–]\\s*(\\d{1,2}\\s*)?L3");
     private static final Pattern WAY = Pattern.compile(
-            "(\\d{1,2})\\s*[-./ ]?\\s*((?:L[123]|" + COLOUR
-                    + "|TP&?N?)(?:\\s*[-,/&+ ]?\\s*(?:\\d{1,2}\\s*[-./ ]?\\s*)?(?:L[123]|" + COLOUR + "))*)"
-                    + "|((?:L[123]|" + COLOUR + "))\\s*[-./ ]?\\s*(\\d{1,2})",
+            "(\\d{1,2})\\s*[-./ ]?\\s*((?:L[123]|[RYB]|TP&?N?)(?:\\s*[-,/&+ ]?\\s*(?:\\d{1,2}\\s*[-./ ]?\\s*)?(?:L[123]|[RYB]))*)"
+                    + "|((?:L[123]|[RYB]))\\s*[-./ ]?\\s*(\\d{1,2})",
             Pattern.CASE_INSENSITIVE);
 
     PositionText {
@@ -122,14 +117,11 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
         return rising ? Optional.of(new PositionText(List.of(way), found, raw)) : Optional.empty();
     }
 
-    /**
-     * 1 to 3 for {@code A B C}, {@code L1 L2 L3}, {@code R Y B}, {@code R W B} (B is the third where R or Y are used; else
-     * the second), and brown, black, grey; {@code Bl} is black, as beside {@code Br}.
-     */
+    /** 1 to 3 for {@code A B C}, {@code L1 L2 L3}, {@code R Y B} (B is the third where R or Y are used; else the second). */
     static int phase(String text) {
         return switch (text.toUpperCase(java.util.Locale.ROOT)) {
-            case "A", "L1", "R", "RED", "BROWN", "BRN", "BR", "BN" -> 1;
-            case "Y", "YELLOW", "YEL", "W", "WHITE", "WHT", "L2", "BLACK", "BLK", "BK", "BL" -> 2;
+            case "A", "L1", "R" -> 1;
+            case "Y", "L2" -> 2;
             default -> 3;
         };
     }

@@ -37,8 +37,10 @@ final class SpineFinder {
         List<List<Token>> columns = new ArrayList<>();
         OwnNames own = new OwnNames(phrases);
         NumbersWithPhase phased = new NumbersWithPhase(phrases);
+        ConductorColours colours = new ConductorColours(phrases);
         for (Phrase p : phrases)
             phased.position(p.text())
+                    .or(() -> colours.position(p.text()))
                     .or(() -> PositionText.parse(p.text()))
                     .or(() -> own.positions(p.text()))
                     .filter(position -> !isValueOfLabel(p))

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import asfound.model.Directory;
 import java.io.IOException;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,7 +25,17 @@ class BoardsWithWaysTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"Br,Bl,Gr", "R,W,B", "Red,White,Blue", "Brown,Black,Grey", "R,Y,B", "L1,L2,L3"})
+    @CsvSource({
+        "Br,Bl,Gr",
+        "R,W,B",
+        "Red,White,Blue",
+        "Brown,Black,Grey",
+        "R,Y,Bl",
+        "Red,Yel,Bl",
+        "Blk,Red,Blu",
+        "R,Y,B",
+        "L1,L2,L3"
+    })
     void ways_named_by_the_colours_of_their_conductors_are_counted_across(String a, String b, String c)
             throws IOException {
         Directory d = read("DB4 - Workshop distribution", new String[] {a, b, c});
@@ -49,5 +60,33 @@ class BoardsWithWaysTest {
     void a_title_that_names_the_kind_alone_names_no_board() throws IOException {
         Directory d = read("DB SCHEDULE", new String[] {"L1", "L2", "L3"});
         assertThat(d.header().designation().isStated()).isFalse();
+    }
+
+    @Test
+    void colours_of_no_sequence_in_use_are_no_positions() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            String[] phases = {"Br", "Yel", "Blu"};
+            s.text(40, 40, "Panel DB4");
+            s.line(60, AT, "Circuit", "Rating", "Description");
+            for (int r = 0; r < 9; r++)
+                s.line(74 + 14 * r, AT, (1 + r / 3) + " " + phases[r % 3], "20 A", "Sockets room " + (10 + r));
+            ScheduleReading read = s.read();
+            assertThat(read.directories()).isEmpty();
+            assertThat(read.problems()).isNotEmpty();
+        }
+    }
+
+    @Test
+    void a_way_with_the_letters_of_all_its_phases_holds_all_three() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "Panel DB4");
+            s.line(60, AT, "Circuit", "Rating", "Description");
+            String[] ways = {"1R", "1Y", "1B", "2RYB", "3R", "3Y", "3B"};
+            for (int r = 0; r < ways.length; r++) s.line(74 + 14 * r, AT, ways[r], "20 A", "Sockets room " + (10 + r));
+            Directory d = s.directory();
+            assertThat(d.circuits().stream().map(Directory.Circuit::positions))
+                    .containsExactly(
+                            List.of(1), List.of(2), List.of(3), List.of(4, 5, 6), List.of(7), List.of(8), List.of(9));
+        }
     }
 }

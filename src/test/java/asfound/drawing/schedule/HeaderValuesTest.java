@@ -8,6 +8,8 @@ import asfound.model.Directory.Mains;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a header says of its panel: nothing that stands behind a label is lost without a word. */
 class HeaderValuesTest {
@@ -128,24 +130,16 @@ class HeaderValuesTest {
         }
     }
 
-    @Test
-    void labels_and_values_in_turn_are_read_from_the_first_label_on() throws IOException {
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "VOLTS 208Y/120  PHASE 3  WIRE 4  BUS 225  MAIN 100",
+                "208Y/120 VOLTS  3 PHASE  4 WIRE  225A BUS  100A MAIN BREAKER"
+            })
+    void values_in_turn_with_their_labels_are_read_whichever_comes_first(String line) throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 30, "PANEL LP-4");
-            s.text(40, 44, "VOLTS 208Y/120  PHASE 3  WIRE 4  BUS 225  MAIN 100");
-            Header header = s.twoSided(70).directory().header();
-            assertThat(header.phases().value()).contains(3);
-            assertThat(header.wires().value()).contains(4);
-            assertThat(header.busA().value()).contains(225);
-            assertThat(header.mainA().value()).contains(100);
-        }
-    }
-
-    @Test
-    void values_before_their_words_are_no_labels_and_values_in_turn() throws IOException {
-        try (DrawnSheet s = new DrawnSheet()) {
-            s.text(40, 30, "PANEL LP-4");
-            s.text(40, 44, "208Y/120 VOLTS  3 PHASE  4 WIRE  225A BUS  100A MAIN BREAKER");
+            s.text(40, 44, line);
             Header header = s.twoSided(70).directory().header();
             assertThat(header.phases().value()).contains(3);
             assertThat(header.wires().value()).contains(4);
