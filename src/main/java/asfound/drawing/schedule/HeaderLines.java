@@ -28,9 +28,9 @@ final class HeaderLines {
         if (isMarked(p) || TITLE.matcher(p.text()).matches()) return true;
         if (saysItself(p.text())) return true;
         if (p.words().size() < 2) return false;
-        boolean supply = Values.voltageOf(p.text()).isPresent()
-                && (Values.phases(p.text(), false).isPresent()
-                        || Values.wires(p.text(), false).isPresent());
+        boolean supply = SystemText.voltageOf(p.text()).isPresent()
+                && (SystemText.phases(p.text(), false).isPresent()
+                        || SystemText.wires(p.text(), false).isPresent());
         return supply || Titles.nameIn(p.text()).isPresent() || labelled(HeaderWords.of(p));
     }
 
@@ -61,12 +61,12 @@ final class HeaderLines {
     /** What is fed from where, how much the bus or the mains carry, or both phases and wires: no heading says so. */
     private static boolean saysItself(String text) {
         if (!Texts.hasFigure(text) && text.length() < 8) return false;
-        return Values.busOf(text).isPresent()
-                || Values.mainOf(text).isPresent()
-                || Values.lugsOf(text).isPresent()
+        return RatingText.busOf(text).isPresent()
+                || RatingText.mainOf(text).isPresent()
+                || RatingText.lugsOf(text).isPresent()
                 || FED.matcher(text).lookingAt()
-                || Values.phases(text, false).isPresent()
-                        && Values.wires(text, false).isPresent();
+                || SystemText.phases(text, false).isPresent()
+                        && SystemText.wires(text, false).isPresent();
     }
 
     /** A colon ends it: a label, and no heading. */

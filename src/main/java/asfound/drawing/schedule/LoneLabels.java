@@ -153,8 +153,9 @@ final class LoneLabels {
         List<String> words = HeaderWords.of(p);
         Optional<Labels.Label> label = Labels.at(words, 0);
         if (label.isPresent() && label.get().marked()) return false;
-        if (label.isPresent() && label.get().end() == words.size() && !(isMain(field) && Values.isMainWord(p.text())))
-            return false;
+        if (label.isPresent()
+                && label.get().end() == words.size()
+                && !(isMain(field) && RatingText.isMainWord(p.text()))) return false;
         return Values.fits(field, LabelReader.strip(p.text()));
     }
 

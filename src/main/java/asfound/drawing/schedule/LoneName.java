@@ -29,7 +29,7 @@ final class LoneName {
                 .filter(p -> !values.contains(p.box()))
                 .filter(p -> NAME.matcher(p.text()).matches()
                         && !FIGURE.matcher(p.text()).matches())
-                .filter(p -> Values.isName(p.text()))
+                .filter(p -> NameText.isName(p.text()))
                 .toList();
         return names.stream().map(Phrase::text).distinct().count() == 1 ? Optional.of(names.get(0)) : Optional.empty();
     }

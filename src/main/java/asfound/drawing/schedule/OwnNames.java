@@ -31,7 +31,7 @@ final class OwnNames {
     }
 
     private static String key(String name) {
-        return Values.name(name).toUpperCase(Locale.ROOT);
+        return NameText.name(name).toUpperCase(Locale.ROOT);
     }
 
     /** The positions alone; empty where no name of a panel of this sheet stands before them. */

@@ -87,14 +87,14 @@ final class Titles {
         for (Pattern p : new Pattern[] {AFTER, BEFORE, NAMED, NAME_OF_KIND, OWN_KIND}) {
             Matcher m = p.matcher(t);
             if (!m.find()) continue;
-            String name = Values.name(m.group(1));
+            String name = NameText.name(m.group(1));
             // 'MEMO: Panel directory as posted' is running text
             if (p == BEFORE && !Texts.hasFigure(name) && !m.hitEnd()) continue;
             boolean telling = name.chars().anyMatch(Character::isDigit)
                     || name.length() <= 6 && name.equals(name.toUpperCase(java.util.Locale.ROOT));
             if (p == BEFORE && KIND_ALONE.matcher(name).matches()) continue;
             if (telling
-                    && Values.isNameBehindItsWord(name)
+                    && NameText.isNameBehindItsWord(name)
                     && !NO_NAME.matcher(name).matches()) return Optional.of(name);
         }
         return Optional.empty();

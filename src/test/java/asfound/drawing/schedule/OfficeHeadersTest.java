@@ -151,7 +151,7 @@ class OfficeHeadersTest {
     void a_name_behind_that_of_the_building_and_one_that_goes_on_behind_a_dash_are_names() {
         assertThat(Titles.nameIn("ST. ORAN HOSPITAL - PANELBOARD R2D")).contains("R2D");
         assertThat(Titles.nameIn("Emergency panel NE-4")).contains("NE-4");
-        assertThat(Values.name("CU-3 - Flat 3")).isEqualTo("CU-3");
+        assertThat(NameText.name("CU-3 - Flat 3")).isEqualTo("CU-3");
         assertThat(Titles.nameIn("MOTOR SCHEDULE")).isEmpty();
         assertThat(Titles.nameIn("Panelboard ID")).isEmpty();
     }
@@ -175,8 +175,8 @@ class OfficeHeadersTest {
     @Test
     void two_numbers_with_a_slash_are_a_voltage_only_where_a_system_has_such_voltages() {
         assertThat(List.of("208Y/120", "480/277 V", "400/230", "120/240V", "347/600", "208 V"))
-                .allMatch(Values::isSystem);
-        assertThat(List.of("180/23", "310/46", "120/121")).noneMatch(Values::isSystem);
+                .allMatch(SystemText::isSystem);
+        assertThat(List.of("180/23", "310/46", "120/121")).noneMatch(SystemText::isSystem);
     }
 
     @Test

@@ -1,0 +1,47 @@
+package asfound.drawing.schedule;
+
+import asfound.drawing.page.Sheet;
+import asfound.model.Stated;
+import java.util.Comparator;
+
+/** The name of a panel, gathered from label, title and words that stand alone; the first that names it is believed. */
+final class PanelName {
+
+    private final Sheet sheet;
+    private Stated<String> designation = Stated.blank();
+
+    PanelName(Sheet sheet) {
+        this.sheet = sheet;
+    }
+
+    /** What stands behind a label for the name. */
+    void labelled(Value name) {
+        if (designation.isBlank())
+            designation = Stated.of(NameText.name(name.text()), name.text(), sheet.place(name.box()));
+    }
+
+    /** Of several labels the one nearest to a directory below. */
+    void nearest(LabelReader.Labelled region) {
+        region.values().stream()
+                .filter(v -> v.field() == Field.DESIGNATION)
+                .max(Comparator.comparingDouble(v -> v.box().y()))
+                .ifPresent(this::labelled);
+    }
+
+    /** A text where it is a title: {@code PANEL L2A}. */
+    void title(Phrase p) {
+        if (designation.isBlank())
+            Titles.nameIn(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));
+    }
+
+    /** A name that stands alone. */
+    void alone(LabelReader.Labelled region) {
+        if (designation.isBlank())
+            LoneName.in(region).ifPresent(p -> designation = Stated.of(p.text(), p.text(), sheet.place(p.box())));
+    }
+
+    /** Blank where nothing names the panel. */
+    Stated<String> stated() {
+        return designation;
+    }
+}
