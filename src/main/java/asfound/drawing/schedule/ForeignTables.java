@@ -15,6 +15,14 @@ final class ForeignTables {
                     + "|GENERATORS?|DISCONNECTS?|STARTERS?|DATA|TELEPHONE|CAMERAS?|ACCESSORIES)\\s+)+(?:[A-Z]+\\s+){0,2}"
                     + "(?:SCHEDULE|LIST|INDEX|LEGEND|CONNECTION)S?\\b.*|(?:LIST|INDEX|LEGEND|BILL)\\s+OF\\b.*|(?:GENERAL|KEYED|SHEET)\\s+NOTES?\\b.*|(?:DRAWING |KEY ?)NOTES|REVISIONS?|LEGEND|ABBREVIATIONS",
             Pattern.CASE_INSENSITIVE);
+    /** Lists that speak of a panel, or of what is called one, and are no directory of it. */
+    private static final Pattern ABOUT_PANELS = Pattern.compile(
+            "\\b(?:CHECK\\s?-?LISTS?|INSPECTION (?:REPORT|RECORD|FORM|SHEET)|(?:MAINTENANCE|SERVICE|REPAIR) (?:LOG|RECORDS?|HISTORY|REPORT)"
+                    + "|TEST (?:RESULTS?|REPORTS?|RECORDS?|SHEETS?)|METER READINGS?|(?:SUB-?)?METERING|BILLS? OF MATERIALS?|(?:MATERIAL|TAKE-?OFF|(?:SPARE )?PARTS?|PUNCH|SNAG) LISTS?"
+                    + "|LABEL (?:LIST|SCHEDULE)S?|ARC[ -]?FLASH|PATCH PANELS?|(?:DATA|TELEPHONE|VOICE) OUTLETS?|FIRE ALARM|POINTS? LISTS?|I/?O LISTS?|LOAD CALCULATIONS?"
+                    + "|THERMOGRAPH\\w+|INFRARED|LOCK-?OUT|(?:SCHEDULE|LIST) OF (?:[A-Z]+ )?(?:BOARDS|PANELS|PANELBOARDS))\\b",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern PANEL = Pattern.compile(
             "\\b(?:PANEL|PANELBOARD|PNL|BOARD|SWITCHBOARD|LOAD\\s?CENT(?:ER|RE)|CIRCUIT|DISTRIBUTION)\\b",
             Pattern.CASE_INSENSITIVE);
@@ -25,8 +33,12 @@ final class ForeignTables {
 
     private ForeignTables() {}
 
-    /** The title that says that a table is a list of something else; a panel's title between them says that it is not. */
-    static Optional<Phrase> title(Phrases phrases, Box table) {
+    /**
+     * The title that says that a table is a list of something else; a panel's title between them says that it is not.
+     *
+     * @param clear its headings say that it holds circuits and their devices
+     */
+    static Optional<Phrase> title(Phrases phrases, Box table, boolean clear) {
         List<Phrase> above = phrases.between(Double.NEGATIVE_INFINITY, table.y() + phrases.largest()).stream()
                 .filter(p -> p.centreY() < table.y() + p.size())
                 .filter(p -> table.y() - p.box().bottom() < REACH * p.size())
@@ -37,6 +49,7 @@ final class ForeignTables {
         for (Phrase p : above) {
             // a column of panels is headed so in a list of anything
             boolean heading = p.centreY() > table.y();
+            if (!heading && !clear && ABOUT_PANELS.matcher(p.text()).find()) return Optional.of(p);
             if (!heading && PANEL.matcher(p.text()).find()) return Optional.empty();
             if (TITLE.matcher(p.text()).matches()) return Optional.of(p);
             if (Titles.nameIn(p.text()).isPresent()) return Optional.empty();

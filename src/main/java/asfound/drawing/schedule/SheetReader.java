@@ -48,17 +48,9 @@ final class SheetReader {
         }
         Set<Integer> done = new HashSet<>();
         for (int t = 0; t < tables.size(); t++) {
-            Optional<Phrase> foreign = ForeignTables.title(phrases, boxes.get(t));
-            if (foreign.isPresent()) {
-                problems.add(notAPanel(sheet, foreign.get()));
-                continue;
-            }
-            if (read.get(t).get(0).scattered()) {
-                problems.add(new Problem(
-                        sheet.place(boxes.get(t)),
-                        "A list that names circuits of several panels, out of their order and few of each, was not taken for"
-                                + " their directories.",
-                        "If it is one, read it by hand."));
+            Optional<Problem> none = OtherLists.problem(sheet, phrases, tables.get(t), boxes.get(t), read.get(t));
+            if (none.isPresent()) {
+                problems.add(none.get());
                 continue;
             }
             if (!done.add(t)) continue;
@@ -122,13 +114,6 @@ final class SheetReader {
         List<Leftover> out = new ArrayList<>(a);
         out.addAll(b);
         return out;
-    }
-
-    private static Problem notAPanel(Sheet sheet, Phrase title) {
-        return new Problem(
-                sheet.place(title.box()),
-                "The table headed '" + title.text() + "' was not taken for a panel's directory.",
-                "If it is one, read it by hand.");
     }
 
     private static Part part(

@@ -1,0 +1,74 @@
+package asfound.drawing.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import asfound.model.Directory;
+import asfound.recordset.Source;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** Numbered lists that speak of panels and are no directory of one: none is made of them, and that is said. */
+class OtherListsTest {
+
+    @Test
+    void a_check_list_of_a_panel_is_no_directory_of_it() throws IOException {
+        assertNone(
+                "CHECK LIST PANEL LP-1\n#,Description\n1,Panel clean\n2,Bus torque checked\n3,Breaker 1 exercised\n4,Doors shut\n",
+                "The table headed 'CHECK LIST PANEL LP-1' was not taken for a panel's directory.");
+    }
+
+    @Test
+    void a_bill_of_material_with_ratings_and_poles_is_no_directory() throws IOException {
+        assertNone(
+                "Panel LP-2 rebuild\nItem,Description,Qty,Amps,Poles\n1,Breaker,12,20,1\n2,Breaker,2,30,2\n3,Interior,1,100,3\n4,Filler,6,,\n",
+                "The table with a column 'Qty' was not taken for a panel's directory.");
+    }
+
+    @Test
+    void readings_of_meters_under_a_panels_name_are_no_directory() throws IOException {
+        assertNone(
+                "Panel LP-1\nNo,Tenant,Multiplier,kWh\n1,Dentist,1,410\n2,Bakery,20,3300\n3,Florist,1,201\n4,Tailor,1,98\n",
+                "The table with a column 'Tenant' was not taken for a panel's directory.");
+    }
+
+    @Test
+    void a_list_of_boards_with_the_number_of_their_ways_is_no_directory_of_each() throws IOException {
+        assertNone(
+                "No,Board,Ways,Rating A,Description\n1,DB-1,12,63,Lights ground\n2,DB-2,18,100,Power ground\n3,DB-3,24,125,Kitchen\n"
+                        + "4,DB-4,30,63,Plant room\n5,DB-5,36,63,Lights first\n",
+                "A list that names each panel once was not taken for their directories.",
+                "This looks like a schedule and could not be explained: a column of positions without descriptions or ratings"
+                        + " beside it.");
+    }
+
+    @Test
+    void circuits_with_their_devices_are_a_directory_though_dates_and_tests_stand_beside_them() throws IOException {
+        Directory d = Readings.table("Schedule of test results\nBoard,DB-4\n"
+                + "Circuit no,Description,Rating A,Poles,Zs ohms,Date,Result\n1,Lights ground,10,1,0.8,3 May,Pass\n"
+                + "2,Sockets ground,32,1,0.4,3 May,Pass\n3,Cooker,32,1,0.3,3 May,Pass\n4,Spare,16,1,,,\n");
+        assertThat(Readings.circuits(d))
+                .containsExactly("[1] Lights ground", "[2] Sockets ground", "[3] Cooker", "[4] Spare");
+    }
+
+    @Test
+    void a_door_card_of_numbers_and_descriptions_is_a_directory() throws IOException {
+        Directory d = Readings.table(
+                "PANEL DP-2\nNO.,DESCRIPTION\n1,Lights lobby\n2,Copier\n3,Spare\n4,Exhaust fan EF-1\n5,Sign\n");
+        assertThat(Readings.circuits(d))
+                .containsExactly("[1] Lights lobby", "[2] Copier", "[3] Spare", "[4] Exhaust fan EF-1", "[5] Sign");
+    }
+
+    private static void assertNone(String csv, String... said) throws IOException {
+        Path file = Files.createTempFile("list", ".csv");
+        try {
+            Files.writeString(file, csv);
+            ScheduleReading read = Readings.of(file, Source.Kind.SCHEDULE_TABLE);
+            assertThat(read.directories()).isEmpty();
+            assertThat(Readings.said(read.problems())).containsExactly(said);
+        } finally {
+            Files.delete(file);
+        }
+    }
+}
