@@ -116,15 +116,27 @@ final class ColumnCuts {
         int i = 1;
         while (i < cuts.size()) {
             double left = cuts.get(i - 1), right = cuts.get(i);
-            boolean weak = Phrase.pieces(entries, left, right).size() < 2
-                    && headings.of(left, right).text().isEmpty()
-                    && spines.stream().noneMatch(s -> s.centreX() > left && s.centreX() < right);
             boolean openLeft = i - 1 > 0 && !ruled.contains(left),
                     openRight = i < cuts.size() - 1 && !ruled.contains(right);
+            boolean weak = (openLeft || openRight)
+                    && spines.stream().noneMatch(s -> s.centreX() > left && s.centreX() < right)
+                    && isNearlyBlank(left, right)
+                    && headings.of(left, right).text().isEmpty();
             if (weak && openLeft) cuts.remove(i - 1);
-            else if (weak && openRight) cuts.remove(i);
+            else if (weak) cuts.remove(i);
             else i++;
         }
+    }
+
+    /** Not two texts stand there. */
+    private boolean isNearlyBlank(double left, double right) {
+        boolean one = false;
+        for (Phrase p : entries) {
+            if (p.piece(left, right).isEmpty()) continue;
+            if (one) return false;
+            one = true;
+        }
+        return true;
     }
 
     /** Parts what the headings show to be two columns. */

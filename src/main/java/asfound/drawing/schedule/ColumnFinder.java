@@ -2,6 +2,7 @@ package asfound.drawing.schedule;
 
 import asfound.drawing.page.Sheet;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -15,16 +16,16 @@ final class ColumnFinder {
 
     private final Sheet sheet;
     private final Phrases phrases;
-    private final Looks looks;
+    private final ColumnWeights weights;
     private final List<Spine> spines;
     private final Span limits;
     private final Body body;
     private double headTop;
 
-    private ColumnFinder(Sheet sheet, Phrases phrases, Looks looks, List<Spine> spines, Span limits) {
+    private ColumnFinder(Sheet sheet, Phrases phrases, ColumnWeights weights, List<Spine> spines, Span limits) {
         this.sheet = sheet;
         this.phrases = phrases;
-        this.looks = looks;
+        this.weights = weights;
         this.spines = spines;
         this.limits = limits;
         body = Body.of(sheet, phrases, spines);
@@ -32,8 +33,8 @@ final class ColumnFinder {
     }
 
     /** @param limits where the neighbouring tables begin */
-    static Columns find(Sheet sheet, Phrases phrases, Looks looks, List<Spine> spines, Span limits) {
-        return new ColumnFinder(sheet, phrases, looks, spines, limits).find();
+    static Columns find(Sheet sheet, Phrases phrases, ColumnWeights weights, List<Spine> spines, Span limits) {
+        return new ColumnFinder(sheet, phrases, weights, spines, limits).find();
     }
 
     private Columns find() {
@@ -52,21 +53,22 @@ final class ColumnFinder {
 
     private List<Column> columns(List<Double> cuts, List<Phrase> entries, ColumnHeadings headings) {
         Margin margin = new Margin(sheet, phrases, spines, entries);
+        List<List<String>> pieces = Phrase.pieces(entries, cuts);
         List<Column> columns = new ArrayList<>();
         for (int i = 1; i < cuts.size(); i++) {
             double left = cuts.get(i - 1), right = cuts.get(i);
             boolean first = i == 1, last = i == cuts.size() - 1;
-            List<String> texts = Phrase.pieces(entries, left, right);
+            List<String> texts = pieces.get(i - 1);
             ColumnHeadings.Heading heading = headings.of(left, right);
             // what stands further out may as well be a header beside the table: only where nothing heads the column
             // itself
             if ((first || last)
                     && !texts.isEmpty()
-                    && Headings.weigh(heading.text()).isEmpty())
+                    && phrases.meanings().weigh(heading.text()).isEmpty())
                 heading = headings.of(first ? outer(left, -1) : left, last ? outer(right, 1) : right);
             // over a blank column anything may stand: a label of the header beside the headings
             if (!texts.isEmpty()) headTop = Math.min(headTop, heading.top());
-            Column column = Column.of(left, right, heading.text(), texts, looks);
+            Column column = new Column(left, right, heading.text(), texts, weights.of(heading.text(), texts));
             boolean belongs = texts.isEmpty() ? !heading.text().isEmpty() : !margin.holds(column);
             if (belongs) columns.add(column);
         }
@@ -82,17 +84,23 @@ final class ColumnFinder {
     }
 
     private List<Double> blanks(List<Column> columns) {
+        double[] from = new double[columns.size()], to = new double[columns.size()];
+        Arrays.fill(from, Double.POSITIVE_INFINITY);
+        Arrays.fill(to, Double.NEGATIVE_INFINITY);
+        for (Phrase p : phrases.between(headTop - 0.1, body.bottom())) {
+            if (p.centreY() > body.bottom() || p.centreY() < headTop - 0.1) continue;
+            double x = p.centreX();
+            for (int c = 0; c < from.length && columns.get(c).left() <= x; c++) {
+                if (!columns.get(c).holds(x)) continue;
+                from[c] = Math.min(from[c], p.left());
+                to[c] = Math.max(to[c], p.right());
+            }
+        }
         List<Double> out = new ArrayList<>();
         double last = Double.NEGATIVE_INFINITY;
-        for (Column column : columns) {
-            double from = Double.POSITIVE_INFINITY, to = last;
-            for (Phrase p : phrases.between(headTop - 0.1, body.bottom())) {
-                if (p.centreY() > body.bottom() || p.centreY() < headTop - 0.1 || !column.holds(p.centreX())) continue;
-                from = Math.min(from, p.left());
-                to = Math.max(to, p.right());
-            }
-            out.add(out.isEmpty() || from == Double.POSITIVE_INFINITY ? 0 : from - last);
-            last = to;
+        for (int c = 0; c < from.length; c++) {
+            out.add(out.isEmpty() || from[c] == Double.POSITIVE_INFINITY ? 0 : from[c] - last);
+            last = Math.max(last, to[c]);
         }
         return out;
     }

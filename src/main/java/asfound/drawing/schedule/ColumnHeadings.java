@@ -32,7 +32,7 @@ final class ColumnHeadings {
         pitch = body.pitch();
         above = phrases.between(top - 9 * size - 2 * pitch, top).stream()
                 .filter(p -> p.centreY() < top && p.centreY() >= top - 9 * size - 2 * pitch)
-                .filter(p -> !HeaderLines.saysOfPanel(p)
+                .filter(p -> !phrases.meanings().saysOfPanel(p)
                         && !HeaderLines.isBesideLabel(p, phrases)
                         && !HeaderLines.isOnLineOfValues(p, phrases, table))
                 .toList();
@@ -57,9 +57,7 @@ final class ColumnHeadings {
             all = all.isEmpty() ? line.text() : line.text() + " " + all;
             lower = line.top();
             lowerSize = line.size();
-            double weight = Headings.weigh(all).values().stream()
-                    .max(Comparator.naturalOrder())
-                    .orElse(0.0);
+            double weight = phrases.meanings().most(all);
             if (best.isEmpty() || weight > bestWeight || weight >= bestWeight && isPhaseOf(all, best)) {
                 best = all;
                 bestWeight = weight;
@@ -71,9 +69,10 @@ final class ColumnHeadings {
     }
 
     /** {@code A} over {@code (VA)}: the upper line says of which phase the load is. */
-    private static boolean isPhaseOf(String whole, String below) {
-        return Headings.weight(below, Role.LOAD) >= 1
-                && Headings.weigh(whole).entrySet().stream()
+    private boolean isPhaseOf(String whole, String below) {
+        Meanings meanings = phrases.meanings();
+        return meanings.weight(below, Role.LOAD) >= 1
+                && meanings.weigh(whole).entrySet().stream()
                         .anyMatch(e -> e.getKey().isPhaseLoad() && e.getValue() >= 1);
     }
 

@@ -89,6 +89,8 @@ final class Contents {
 
     private static double share(List<Look> entries, Predicate<Look> fits) {
         if (entries.isEmpty()) return 0;
-        return entries.stream().filter(fits).count() / (double) entries.size();
+        int n = 0;
+        for (Look l : entries) if (fits.test(l)) n++;
+        return n / (double) entries.size();
     }
 }

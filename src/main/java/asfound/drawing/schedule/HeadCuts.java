@@ -27,6 +27,7 @@ final class HeadCuts {
      */
     record Between(double left, double right, double cut) {}
 
+    private final Meanings meanings;
     private final List<Head> heads = new ArrayList<>();
     /** All that stands where headings do. */
     private final List<Box> others = new ArrayList<>();
@@ -34,6 +35,7 @@ final class HeadCuts {
     private final double size;
 
     HeadCuts(Phrases phrases, Body body) {
+        meanings = phrases.meanings();
         size = body.size();
         double top = body.top(), reach = top - 4.5 * size;
         for (Phrase p : phrases.between(reach, top)) {
@@ -61,13 +63,13 @@ final class HeadCuts {
         }
     }
 
-    private static boolean isSure(String text) {
-        return Headings.weigh(text).entrySet().stream()
+    private boolean isSure(String text) {
+        return meanings.weigh(text).entrySet().stream()
                 .anyMatch(e -> e.getKey() != Role.POSITION && e.getKey() != Role.PANEL && e.getValue() >= SURE);
     }
 
-    private static boolean isLoad(String text) {
-        Map<Role, Double> heading = Headings.weigh(text);
+    private boolean isLoad(String text) {
+        Map<Role, Double> heading = meanings.weigh(text);
         double described = heading.getOrDefault(Role.DESCRIPTION, 0.0);
         return heading.entrySet().stream()
                 .anyMatch(e -> e.getKey().isLoad() && e.getValue() >= SURE && e.getValue() > described);

@@ -24,38 +24,46 @@ final class HeaderLines {
     private HeaderLines() {}
 
     /** It names the panel, gives a value of it behind its label, or the panel's voltage with its phases or wires. */
-    static boolean saysOfPanel(Phrase p) {
-        if (isMarked(p) || TITLE.matcher(p.text()).matches()) return true;
+    static boolean saysOfPanel(Phrase p, Meanings meanings) {
+        if (isMarked(p, meanings) || TITLE.matcher(p.text()).matches()) return true;
         if (saysItself(p.text())) return true;
         if (p.words().size() < 2) return false;
         boolean supply = SystemText.voltageOf(p.text()).isPresent()
                 && (SystemText.phases(p.text(), false).isPresent()
                         || SystemText.wires(p.text(), false).isPresent());
-        return supply || Titles.nameIn(p.text()).isPresent() || labelled(HeaderWords.of(p));
+        return supply || meanings.name(p.text()).isPresent() || isLabelled(p, meanings);
     }
 
     /** On its line a label stands alone with its figure in the cell beside it: a header's line, and no headings. */
     static boolean isOnLineOfValues(Phrase p, Phrases phrases, Span table) {
-        List<Phrase> line = phrases.near(p.centreY(), 0.3 * p.size()).stream()
-                .filter(o -> Math.abs(o.centreY() - p.centreY()) < 0.3 * p.size())
-                .filter(table::meets)
-                .toList();
-        for (Phrase label : line) {
-            List<String> words = HeaderWords.of(label);
-            Optional<Field> field = Labels.at(words, 0)
-                    .filter(l -> l.end() == words.size())
-                    .map(Labels.Label::field)
-                    .filter(OF_FIGURES::contains);
-            if (field.isEmpty()) continue;
-            boolean valued = line.stream()
-                    .filter(v -> v.left() >= label.right() && v.left() - label.right() < 14 * p.size())
-                    .min(Comparator.comparingDouble(Phrase::left))
-                    .filter(v -> v.text().chars().anyMatch(Character::isDigit)
-                            && Values.fits(field.get(), LabelReader.strip(v.text())))
-                    .isPresent();
-            if (valued) return true;
+        for (Phrase label : phrases.near(p.centreY(), 0.3 * p.size())) {
+            Optional<Field> field = isOnLine(label, p, table) ? figureOf(label, phrases) : Optional.empty();
+            if (field.isPresent() && hasFigure(label, field.get(), p, phrases, table)) return true;
         }
         return false;
+    }
+
+    private static boolean isOnLine(Phrase o, Phrase p, Span table) {
+        return Math.abs(o.centreY() - p.centreY()) < 0.3 * p.size() && table.meets(o);
+    }
+
+    /** Of what a label that stands alone announces the figure. */
+    private static Optional<Field> figureOf(Phrase label, Phrases phrases) {
+        return phrases.meanings()
+                .label(label)
+                .filter(l -> OF_FIGURES.contains(l.field()))
+                .filter(l -> l.end() == HeaderWords.of(label).size())
+                .map(Labels.Label::field);
+    }
+
+    private static boolean hasFigure(Phrase label, Field field, Phrase p, Phrases phrases, Span table) {
+        return phrases.near(p.centreY(), 0.3 * p.size()).stream()
+                .filter(v -> isOnLine(v, p, table))
+                .filter(v -> v.left() >= label.right() && v.left() - label.right() < 14 * p.size())
+                .min(Comparator.comparingDouble(Phrase::left))
+                .filter(v -> v.text().chars().anyMatch(Character::isDigit)
+                        && Values.fits(field, LabelReader.strip(v.text())))
+                .isPresent();
     }
 
     /** What is fed from where, how much the bus or the mains carry, or both phases and wires: no heading says so. */
@@ -70,28 +78,31 @@ final class HeaderLines {
     }
 
     /** A colon ends it: a label, and no heading. */
-    private static boolean isMarked(Phrase p) {
+    private static boolean isMarked(Phrase p, Meanings meanings) {
         return p.text().endsWith(":")
-                && Labels.at(HeaderWords.of(p), 0)
+                && meanings.label(p)
                         .filter(l -> l.marked() && l.end() == p.words().size())
                         .isPresent();
     }
 
     /** The value of a label that stands to its left; a label ends with a colon, and few phrases do. */
     static boolean isBesideLabel(Phrase p, Phrases phrases) {
-        return phrases.near(p.centreY(), 0.3 * p.size()).stream()
-                .filter(o -> o.right() <= p.left() + 0.5 && p.left() - o.right() < 14 * p.size())
-                .filter(o -> Math.abs(o.centreY() - p.centreY()) < 0.3 * p.size())
-                .max(Comparator.comparingDouble(Phrase::right))
-                .filter(HeaderLines::isMarked)
-                .isPresent();
+        Phrase nearest = null;
+        for (Phrase o : phrases.near(p.centreY(), 0.3 * p.size())) {
+            boolean before = o.right() <= p.left() + 0.5 && p.left() - o.right() < 14 * p.size();
+            if (!before || Math.abs(o.centreY() - p.centreY()) >= 0.3 * p.size()) continue;
+            if (nearest == null || o.right() > nearest.right()) nearest = o;
+        }
+        return nearest != null && isMarked(nearest, phrases.meanings());
     }
 
-    private static boolean labelled(List<String> words) {
-        Optional<Labels.Label> label = Labels.at(words, 0);
-        if (label.isEmpty() || !label.get().marked() || label.get().end() >= words.size()) return false;
+    private static boolean isLabelled(Phrase p, Meanings meanings) {
+        Optional<Labels.Label> label = meanings.label(p);
+        if (label.isEmpty() || !label.get().marked()) return false;
         Field field = label.get().field();
         if (field == Field.OTHER || field.isTotal()) return false;
+        List<String> words = HeaderWords.of(p);
+        if (label.get().end() >= words.size()) return false;
         String rest =
                 LabelReader.strip(String.join(" ", words.subList(label.get().end(), words.size())));
         return !rest.isEmpty();

@@ -70,10 +70,15 @@ final class Labels {
         return BEGINNINGS.contains(space < 0 ? plain : plain.substring(0, space));
     }
 
+    /** Whether a label can begin with a word. */
+    static boolean isFirstWord(String word) {
+        return isBeginning(plain(word));
+    }
+
     /** Whether a label can begin with the first of the text's words. */
     static boolean mayBegin(String text) {
         int space = text.indexOf(' ');
-        return isBeginning(plain(space < 0 ? text : text.substring(0, space)));
+        return isFirstWord(space < 0 ? text : text.substring(0, space));
     }
 
     private static boolean isMarked(String word) {

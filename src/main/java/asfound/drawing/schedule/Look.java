@@ -47,7 +47,6 @@ record Look(
 
     private static final String KIND_BEGINS = "RMAGFBCTDKrmagfbctdk0123456789";
 
-    private static final Pattern NUMBERS = Pattern.compile("[\\d ]+");
     private static final int SHORT = 3;
 
     static Look of(String text) {
@@ -75,12 +74,18 @@ record Look(
 
     /** Without a figure only {@code EMT}, {@code MM} and {@code KCMIL} say so. */
     private static boolean isWire(String text) {
+        if (Texts.isFigures(text)) return true;
         boolean may = Texts.hasFigure(text) || text.indexOf('M') >= 0 || text.indexOf('m') >= 0;
         return may && (WIRE.matcher(text).find() || BARE_WIRE.matcher(text).matches());
     }
 
+    /** Nothing but figures and spaces. */
     boolean isNumbers() {
-        return NUMBERS.matcher(text).matches();
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c != ' ' && (c < '0' || c > '9')) return false;
+        }
+        return !text.isEmpty();
     }
 
     /** A rating without a number of poles, in amperes; 0 where it is none. */

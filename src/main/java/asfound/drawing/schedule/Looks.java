@@ -1,5 +1,6 @@
 package asfound.drawing.schedule;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,9 +15,11 @@ final class Looks {
 
     /** Of those entries that say something. */
     List<Look> of(List<String> entries) {
-        return entries.stream()
-                .map(t -> known.computeIfAbsent(t, Look::of))
-                .filter(Look::says)
-                .toList();
+        List<Look> out = new ArrayList<>(entries.size());
+        for (String text : entries) {
+            Look look = known.computeIfAbsent(text, Look::of);
+            if (look.says()) out.add(look);
+        }
+        return out;
     }
 }

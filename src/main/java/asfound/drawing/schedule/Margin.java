@@ -3,9 +3,12 @@ package asfound.drawing.schedule;
 import asfound.drawing.page.Rule;
 import asfound.drawing.page.Sheet;
 import asfound.recordset.Patience;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What stands beside the rows of a table and is no column of it: a header's block of labels and values, or what lies
@@ -21,6 +24,11 @@ final class Margin {
     private final List<Spine> spines;
     private final List<Phrase> entries;
     private final double size;
+    /** In all of the table; fewer than a block has are of no account. */
+    private final boolean labelled;
+
+    /** How far the rules across each spine reach; empty where those of one are not the table's. */
+    private final List<Span> ruled;
 
     /** @param entries what stands on the level of the rows */
     Margin(Sheet sheet, Phrases phrases, List<Spine> spines, List<Phrase> entries) {
@@ -29,23 +37,41 @@ final class Margin {
         this.spines = spines;
         this.entries = entries;
         size = spines.get(0).size();
+        labelled = hasLabels();
+        List<Span> spans = new ArrayList<>();
+        for (Spine s : spines) ruled(sheet, s).ifPresent(spans::add);
+        ruled = spans.size() == spines.size() ? spans : List.of();
+    }
+
+    /** So many different labels stand in the rows and beside them that they may make a block. */
+    private boolean hasLabels() {
+        if (entries.isEmpty()) return false;
+        double first = entries.get(0).centreY(),
+                last = entries.get(entries.size() - 1).centreY();
+        Set<String> labels = new HashSet<>();
+        for (Phrase p : phrases.between(first - 0.3 * size, last + 0.3 * size))
+            if (isLabel(p.text())) labels.add(p.text());
+        return labels.size() >= BLOCK;
     }
 
     boolean holds(Column column) {
         if (spines.stream().anyMatch(s -> column.holds(s.centreX()))) return false;
+        double share = labelled ? labels(column) : 0;
+        if (share >= 0.6) return true;
+        double x = (column.left() + column.right()) / 2;
+        if (!ruled.isEmpty()) return ruled.stream().noneMatch(r -> x > r.left() && x < r.right());
+        return share >= 0.3;
+    }
+
+    /** The share of the texts in a column that are a header's labels or stand behind one; 0 where they make no block. */
+    private double labels(Column column) {
         List<Phrase> own =
                 entries.stream().filter(p -> column.holds(p.centreX())).toList();
         List<String> said =
                 own.stream().map(this::label).flatMap(Optional::stream).toList();
-        long labels = said.size();
         // one word in row after row is no header: what devices are of that kind
         boolean block = said.stream().distinct().count() >= BLOCK;
-        if (block && labels * 10 >= own.size() * 6) return true;
-        double x = (column.left() + column.right()) / 2;
-        List<Optional<Span>> ruled = spines.stream().map(s -> ruled(sheet, s)).toList();
-        if (ruled.stream().allMatch(Optional::isPresent))
-            return ruled.stream().flatMap(Optional::stream).noneMatch(r -> x > r.left() && x < r.right());
-        return block && labels * 10 >= own.size() * 3;
+        return block ? said.size() / (double) own.size() : 0;
     }
 
     /** The label of a header that the text is, or that it stands to the right of. */
@@ -57,16 +83,11 @@ final class Margin {
                 .filter(o -> Math.abs(o.centreY() - p.centreY()) < 0.3 * size)
                 .max(Comparator.comparingDouble(Phrase::right))
                 .map(Phrase::text)
-                .filter(Margin::isLabel);
+                .filter(this::isLabel);
     }
 
-    private static boolean isLabel(String text) {
-        if (!Labels.mayBegin(text)) return false;
-        List<String> words = List.of(text.split(" "));
-        return Labels.at(words, 0)
-                .filter(l ->
-                        l.field() != Field.OTHER && !l.field().isTotal() && (l.marked() || l.end() == words.size()))
-                .isPresent();
+    private boolean isLabel(String text) {
+        return phrases.meanings().isLabelOfValue(text);
     }
 
     /** How far the rules across a spine reach; nothing where they are not those of a whole table. */

@@ -20,14 +20,18 @@ final class OwnNames {
 
     private final Set<String> names = new HashSet<>();
 
-    OwnNames(List<Phrase> phrases) {
+    OwnNames(Phrases phrases) {
         for (Phrase p : phrases) {
-            Titles.nameIn(p.text()).map(OwnNames::key).ifPresent(names::add);
-            List<String> words = HeaderWords.of(p);
-            Labels.at(words, 0)
-                    .filter(l -> l.field() == Field.DESIGNATION && l.end() < words.size())
-                    .ifPresent(l -> names.add(key(words.get(l.end()))));
+            phrases.meanings().name(p.text()).map(OwnNames::key).ifPresent(names::add);
+            phrases.meanings()
+                    .label(p)
+                    .filter(l -> l.field() == Field.DESIGNATION)
+                    .ifPresent(l -> behind(HeaderWords.of(p), l.end()));
         }
+    }
+
+    private void behind(List<String> words, int end) {
+        if (end < words.size()) names.add(key(words.get(end)));
     }
 
     private static String key(String name) {

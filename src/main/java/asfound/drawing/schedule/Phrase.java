@@ -148,13 +148,19 @@ record Phrase(List<Word> words, String text, Box box) {
         return w.centreX() >= left && w.centreX() < right;
     }
 
-    /** What of each phrase lies between two edges, where anything does. */
-    static List<String> pieces(List<Phrase> phrases, double left, double right) {
-        List<String> out = new ArrayList<>();
-        for (Phrase p : phrases) {
-            String text = p.piece(left, right);
-            if (!text.isEmpty()) out.add(text);
-        }
+    /**
+     * What of each phrase lies between two edges that follow each other, where anything does: a list for each such stretch.
+     *
+     * @param edges from left to right
+     */
+    static List<List<String>> pieces(List<Phrase> phrases, List<Double> edges) {
+        List<List<String>> out = new ArrayList<>();
+        for (int i = 1; i < edges.size(); i++) out.add(new ArrayList<>());
+        for (Phrase p : phrases)
+            for (int i = 1; i < edges.size() && edges.get(i - 1) <= p.right(); i++) {
+                String text = edges.get(i) < p.left() ? "" : p.piece(edges.get(i - 1), edges.get(i));
+                if (!text.isEmpty()) out.get(i - 1).add(text);
+            }
         return out;
     }
 }

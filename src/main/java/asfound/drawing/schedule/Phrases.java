@@ -20,6 +20,7 @@ final class Phrases extends AbstractList<Phrase> implements RandomAccess {
 
     private final ArrayList<Phrase> all;
     private final List<Word> turned;
+    private final Meanings meanings = new Meanings();
     private final double[] levels;
     private final double largest;
     private final double tallest;
@@ -56,6 +57,11 @@ final class Phrases extends AbstractList<Phrase> implements RandomAccess {
     /** The words that do not run as most of the sheet's text, and are in no phrase. */
     List<Word> turned() {
         return turned;
+    }
+
+    /** What they mean, each looked at once. */
+    Meanings meanings() {
+        return meanings;
     }
 
     /** Those whose middles lie from one level to another. */

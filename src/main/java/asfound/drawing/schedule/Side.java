@@ -62,10 +62,9 @@ record Side(Spine spine, List<Column> columns, Map<Role, Column> roles, double q
 
     /** Numbers of notes here and there may be such as poles have; poles stand beside most positions. */
     private static boolean isSparse(Spine spine, Column c, Role role) {
+        if (role != Role.POLES || !c.heading().isEmpty()) return false;
         long said = c.texts().stream().filter(t -> !Texts.saysNothing(t)).count();
-        return role == Role.POLES
-                && c.heading().isEmpty()
-                && said * 5 < spine.tokens().size() * 2L;
+        return said * 5 < spine.tokens().size() * 2L;
     }
 
     /** Between the load of phase B and a total stands that of phase C, whatever is left of its heading. */

@@ -127,7 +127,8 @@ final class SpineFinder {
 
     private boolean isHeadedBetween(Phrase above, Phrase below) {
         // what may head positions stands over them and never among them
-        if (between(above, below).stream().anyMatch(p -> Headings.weight(p.text(), Role.POSITION) > 0)) return true;
+        if (between(above, below).stream().anyMatch(p -> phrases.meanings().weight(p.text(), Role.POSITION) > 0))
+            return true;
         return turnedHeading(below).filter(h -> h.y() > above.centreY()).isPresent();
     }
 
@@ -157,7 +158,8 @@ final class SpineFinder {
 
     private Optional<Spine> accept(List<Token> column) {
         List<Phrase> above = above(column);
-        boolean poles = !above.isEmpty() && Headings.weight(above.get(0).text(), Role.POLES) > 0.5;
+        boolean poles =
+                !above.isEmpty() && phrases.meanings().weight(above.get(0).text(), Role.POLES) > 0.5;
         List<Token> run = poles ? column : RepeatedWays.of(column, phrases);
         Optional<Box> heading = heading(run.get(0).phrase(), above);
         Spine spine = new Spine(run, heading);
@@ -168,13 +170,13 @@ final class SpineFinder {
         if (spine.regular() < least - 0.1) return Optional.empty();
         if (spine.headed()) return Optional.of(spine);
         // a column headed 'pole' that rises from row to row holds positions
-        boolean may = !above.isEmpty() && Headings.weight(above.get(0).text(), Role.POSITION) > 0;
+        boolean may = !above.isEmpty() && phrases.meanings().weight(above.get(0).text(), Role.POSITION) > 0;
         if (may && run.size() >= UNHEADED_ROWS && spine.regular() > 0.75)
             return Optional.of(new Spine(run, Optional.of(above.get(0).box())));
         boolean otherwise = !above.isEmpty()
                 && above.get(0).left() < spine.right() + 0.2 * spine.size()
                 && above.get(0).right() > spine.left() - 0.2 * spine.size()
-                && Headings.weigh(above.get(0).text()).entrySet().stream()
+                && phrases.meanings().weigh(above.get(0).text()).entrySet().stream()
                         .anyMatch(e -> e.getKey() != Role.PANEL && e.getValue() >= 0.8);
         return !otherwise && run.size() >= UNHEADED_ROWS && spine.regular() >= 0.75 && areOnceEach(spine)
                 ? Optional.of(spine)
@@ -269,8 +271,8 @@ final class SpineFinder {
         return turnedHeading(first);
     }
 
-    private static boolean isPosition(String text) {
-        return Headings.weight(text, Role.POSITION) >= 0.8;
+    private boolean isPosition(String text) {
+        return phrases.meanings().weight(text, Role.POSITION) >= 0.8;
     }
 
     private Optional<Box> turnedHeading(Phrase first) {

@@ -18,13 +18,14 @@ final class TableFinder {
 
     private final Sheet sheet;
     private final Phrases phrases;
-    private final Looks looks = new Looks();
+    private final ColumnWeights weights;
     private final List<Table> tables = new ArrayList<>();
     private final List<Box> unexplained = new ArrayList<>();
 
     TableFinder(Sheet sheet, Phrases phrases) {
         this.sheet = sheet;
         this.phrases = phrases;
+        weights = new ColumnWeights(phrases.meanings());
     }
 
     List<Table> find() {
@@ -127,7 +128,7 @@ final class TableFinder {
     private void read(List<Spine> band, Span limits) {
         List<Spine> spines = new ArrayList<>(band);
         while (!spines.isEmpty()) {
-            Columns columns = ColumnFinder.find(sheet, phrases, looks, spines, limits);
+            Columns columns = ColumnFinder.find(sheet, phrases, weights, spines, limits);
             List<Side> sides = Sides.of(spines, columns);
             List<Spine> poor = new ArrayList<>();
             for (Side side : sides) if (!isSide(side)) poor.add(side.spine());
@@ -208,7 +209,7 @@ final class TableFinder {
     /** Looks once more at one of several panels side by side: by all its own rows, and not by those of the shortest. */
     private void closer(List<Side> panel, Columns band, Span limits) {
         List<Spine> spines = panel.stream().map(Side::spine).toList();
-        Columns own = ColumnFinder.find(sheet, phrases, looks, spines, limits);
+        Columns own = ColumnFinder.find(sheet, phrases, weights, spines, limits);
         List<Side> sides = Sides.of(spines, own);
         if (sides.stream().allMatch(TableFinder::isSide)) add(sides, own);
         else add(panel, band);

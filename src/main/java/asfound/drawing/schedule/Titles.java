@@ -44,6 +44,8 @@ final class Titles {
         "panel", "board", "pnl", "cent", "consumer", "schedule", "directory", "circuit", "pillar", "db"
     };
 
+    private static final String FIRST_LETTERS = "pbcsd";
+
     private static final Pattern NO_NAME = Pattern.compile(
             "panel|panelboard|board|branch|circuit|electrical|lighting|power|main|the|motor|fan|pump|door|cable|fixture|load"
                     + "|relay|device|feeder|keyed|note|notes|id|no|name|ref|tag|mark|number|schedule|directory|data",
@@ -67,9 +69,12 @@ final class Titles {
     /** Whether it has a word without which nothing is a title. */
     static boolean mayBeTitle(String text) {
         for (int i = 0; i < text.length(); i++)
-            for (String word : WORDS)
-                if ((text.charAt(i) | ' ') == word.charAt(0) && text.regionMatches(true, i, word, 0, word.length()))
-                    return true;
+            if (FIRST_LETTERS.indexOf(text.charAt(i) | ' ') >= 0 && isWordAt(text, i)) return true;
+        return false;
+    }
+
+    private static boolean isWordAt(String text, int i) {
+        for (String word : WORDS) if (text.regionMatches(true, i, word, 0, word.length())) return true;
         return false;
     }
 

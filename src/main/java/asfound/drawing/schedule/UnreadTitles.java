@@ -31,7 +31,8 @@ final class UnreadTitles {
         for (Phrase p : phrases) {
             if (p.words().size() > LONGEST || !isTitle(p.text())) continue;
             if (tables.stream().anyMatch(t -> t.contains(p.centreX(), p.centreY()))) continue;
-            Titles.nameIn(p.text())
+            phrases.meanings()
+                    .name(p.text())
                     .filter(name -> name.chars().anyMatch(Character::isDigit))
                     .filter(name -> known.stream()
                             .noneMatch(k -> k.contains(key(name)) || key(name).contains(k)))
