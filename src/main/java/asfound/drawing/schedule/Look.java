@@ -47,6 +47,7 @@ record Look(
 
     private static final String KIND_BEGINS = "RMAGFBCTDKrmagfbctdk0123456789";
 
+    private static final Pattern SMALL = Pattern.compile("\\d{1,2}(?:[.,]0+)?");
     private static final int SHORT = 3;
 
     static Look of(String text) {
@@ -97,7 +98,7 @@ record Look(
 
     /** A whole number of one or two digits. */
     boolean isSmall() {
-        return figure && text.length() <= 2 && isNumbers();
+        return figure && SMALL.matcher(text).matches();
     }
 
     /** A number that is usual as a rating. */

@@ -54,9 +54,23 @@ final class RowLattice {
         List<Row> out = new ArrayList<>();
         for (int i = 0; i < spine.tokens().size(); i++) {
             Spine.Token t = spine.tokens().get(i);
-            if (i > 0 && spine.isSingle()) out.addAll(between(i));
+            if (i > 0 && spine.isSingle()) out.addAll(spine.up(i) < 0 ? beforeTurn(i) : between(i));
             out.add(new Row(Optional.of(t), t.text().order(), t.y()));
         }
+        return out;
+    }
+
+    /** Where the even positions begin below the odd ones: the rows above are the further poles of the last odd device. */
+    private List<Row> beforeTurn(int i) {
+        Spine.Token a = spine.tokens().get(i - 1), b = spine.tokens().get(i);
+        int owed = levels.poles(a) - 1, step = i > 1 && spine.steps(i - 1).size() == 1 ? 2 : 1;
+        if (owed < 1) return List.of();
+        List<Double> seen = levels.between(a.y(), b.y());
+        List<Double> rows = seen.size() == owed ? seen : levels.withoutBlank(seen);
+        if (rows.size() != owed) return List.of();
+        List<Row> out = new ArrayList<>();
+        for (int k = 1; k <= owed; k++)
+            out.add(new Row(Optional.empty(), a.text().order() + k * step, rows.get(k - 1)));
         return out;
     }
 
@@ -103,7 +117,11 @@ final class RowLattice {
     /** The numbers of a row and the next are two apart, here or, where here is a single row, beside it. */
     private boolean isEverySecond(List<Spine> all) {
         int n = spine.tokens().size();
-        if (n > 1) return spine.isOdd() || spine.isEven() || spine.steps(n - 1).size() == 1;
+        if (n > 1)
+            return spine.isOdd()
+                    || spine.isEven()
+                    || spine.isOddThenEven()
+                    || spine.steps(n - 1).size() == 1;
         return all.stream().anyMatch(s -> s != spine && s.tokens().size() > 1 && (s.isOdd() || s.isEven()));
     }
 }

@@ -57,6 +57,7 @@ record Side(Spine spine, List<Column> columns, Map<Role, Column> roles, double q
             quality += WORTH.getOrDefault(claim.role(), 0.0) * Math.min(1.6, claim.weight());
         }
         thirdPhase(columns, roles);
+        quality -= lonePhase(roles);
         return new Side(spine, List.copyOf(columns), roles, quality - doubles(columns, roles));
     }
 
@@ -78,6 +79,20 @@ record Side(Spine spine, List<Column> columns, Map<Role, Column> roles, double q
         if (roles.containsValue(total) || total.weight(Role.LOAD) < Column.ENOUGH) return;
         roles.put(Role.LOAD_C, c);
         roles.put(Role.LOAD, total);
+    }
+
+    /**
+     * Figures that nothing heads, beside a column of loads, are no loads of a single phase of the panel's: takes the role away
+     * and gives what it counted.
+     */
+    private static double lonePhase(Map<Role, Column> roles) {
+        List<Role> phases = roles.keySet().stream().filter(Role::isPhaseLoad).toList();
+        if (phases.size() != 1 || !roles.containsKey(Role.LOAD)) return 0;
+        Role phase = phases.get(0);
+        Column column = roles.get(phase);
+        if (!Headings.weigh(column.heading()).isEmpty()) return 0;
+        roles.remove(phase);
+        return WORTH.get(phase) * Math.min(1.6, column.weight(phase));
     }
 
     private static boolean excluded(Role role, Map<Role, Column> roles) {

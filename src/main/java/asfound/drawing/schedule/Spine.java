@@ -23,6 +23,7 @@ final class Spine {
     private final Optional<Box> heading;
     private final double left;
     private final double right;
+    private final boolean oddThenEven;
 
     /**
      * @param tokens from top to bottom, at least one
@@ -33,6 +34,7 @@ final class Spine {
         this.heading = heading;
         left = tokens.stream().mapToDouble(t -> t.phrase().left()).min().orElse(0);
         right = tokens.stream().mapToDouble(t -> t.phrase().right()).max().orElse(0);
+        oddThenEven = turnsToEven();
     }
 
     List<Token> tokens() {
@@ -106,6 +108,20 @@ final class Spine {
         return everyNumber().stream().allMatch(n -> n % 2 == 0);
     }
 
+    /** The odd positions from 1 up, and the even ones from 2 up below them. */
+    boolean isOddThenEven() {
+        return oddThenEven;
+    }
+
+    private boolean turnsToEven() {
+        List<Integer> n = numbers();
+        int turn = n.indexOf(2);
+        if (turn < 2 || turn > n.size() - 2 || n.get(0) != 1) return false;
+        for (int i = 1; i < n.size(); i++)
+            if (n.get(i) % 2 != (i < turn ? 1 : 0) || i != turn && up(i) < 1) return false;
+        return true;
+    }
+
     /** Each row names one position, and none a way with its phase. */
     boolean isSingle() {
         return tokens.stream()
@@ -119,6 +135,7 @@ final class Spine {
 
     /** How far apart in number a row and the one before can be: two where all around are odd, or all even. */
     List<Integer> steps(int i) {
+        if (oddThenEven) return List.of(2);
         int from = i - 1, to = i, rest = rest(i);
         while (from > 0 && up(from) > 0 && rest(from - 1) == rest) from--;
         while (to + 1 < tokens.size() && up(to + 1) > 0 && rest(to + 1) == rest) to++;

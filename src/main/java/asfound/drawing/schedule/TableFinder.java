@@ -111,11 +111,11 @@ final class TableFinder {
                                 r -> r.filter(b -> b.right() < own.get().left()).isPresent());
     }
 
-    /** Where the one table ends and the next begins: at the widest blank between their positions. */
+    /** Where the one table ends and the next begins: at a blank column of cells between their positions. */
     private double between(List<Spine> left, List<Spine> right) {
         Box a = left.stream().map(TableFinder::boxOf).reduce(Box::union).orElseThrow();
         Box b = right.stream().map(TableFinder::boxOf).reduce(Box::union).orElseThrow();
-        return Gutter.between(phrases, a, b);
+        return Gutter.ofCells(sheet, phrases, a, b);
     }
 
     private static boolean sideBySide(Spine a, Spine b) {

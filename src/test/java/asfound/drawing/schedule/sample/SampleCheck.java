@@ -45,11 +45,18 @@ final class SampleCheck {
 
     /** What differs without any word about it; empty where all is exact, or where the reader said what it doubts. */
     static List<String> silentDifferences(SampleSheets.Drawn drawn, ScheduleReading reading) {
-        SampleLayout layout = drawn.layout();
+        return silentDifferences(drawn.panels(), shown(drawn.layout()), reading);
+    }
+
+    /** All that differs of a sheet, whether or not the reader said that it doubts it. */
+    static List<String> differences(SampleSheets.Drawn drawn, ScheduleReading reading) {
+        return differences(drawn.panels(), shown(drawn.layout()), reading);
+    }
+
+    private static Shown shown(SampleLayout layout) {
         boolean byPhase = layout.loads() == SampleLayout.LoadStyle.VA_BY_PHASE
                 || layout.loads() == SampleLayout.LoadStyle.KVA_BY_PHASE;
-        Shown shown = new Shown(layout.loads() != SampleLayout.LoadStyle.NONE, byPhase, layout.totals());
-        return silentDifferences(drawn.panels(), shown, reading);
+        return new Shown(layout.loads() != SampleLayout.LoadStyle.NONE, byPhase, layout.totals());
     }
 
     static List<String> silentDifferences(List<SamplePanel> panels, Shown shown, ScheduleReading reading) {
