@@ -11,6 +11,8 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.form.PDTransparencyGroup;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 
@@ -51,7 +53,8 @@ abstract class ContentWalk extends PDFGraphicsStreamEngine {
         for (PDAnnotation note : getPage().getAnnotations()) {
             String kind = note.getSubtype();
             boolean shown = !note.isHidden() && !note.isNoView();
-            if (shown && ("Widget".equals(kind) || "FreeText".equals(kind))) showAnnotation(note);
+            if (shown && !hidden.isOff(note.getCOSObject()) && ("Widget".equals(kind) || "FreeText".equals(kind)))
+                showAnnotation(note);
         }
         demandEnd();
     }
@@ -69,6 +72,11 @@ abstract class ContentWalk extends PDFGraphicsStreamEngine {
     /** What is being drawn belongs to a layer that is switched off. */
     final boolean isHidden() {
         return hidden.isHidden();
+    }
+
+    /** A picture is on a layer that is switched off. */
+    final boolean isOff(PDImage image) {
+        return image instanceof PDImageXObject own && hidden.isOff(own.getCOSObject());
     }
 
     @Override
@@ -97,13 +105,19 @@ abstract class ContentWalk extends PDFGraphicsStreamEngine {
     @Override
     public void showForm(PDFormXObject form) throws IOException {
         content.form(form.getCOSObject());
+        int depth = hidden.depth();
+        hidden.begin(form.getCOSObject());
         super.showForm(form);
+        hidden.endTo(depth);
     }
 
     @Override
     public void showTransparencyGroup(PDTransparencyGroup form) throws IOException {
         content.form(form.getCOSObject());
+        int depth = hidden.depth();
+        hidden.begin(form.getCOSObject());
         super.showTransparencyGroup(form);
+        hidden.endTo(depth);
     }
 
     @Override

@@ -4,33 +4,38 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
-import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 
 /** Which of the content belongs to a layer that is switched off: nobody who looks at the page sees it. */
 final class HiddenContent {
 
-    private final PDOptionalContentProperties layers;
+    private final Layers layers;
     private final Deque<Boolean> open = new ArrayDeque<>();
     private int hidden;
 
-    HiddenContent(PDDocument document) {
-        PDOptionalContentProperties found;
-        try {
-            found = document.getDocumentCatalog().getOCProperties();
-        } catch (RuntimeException e) {
-            found = null;
-        }
-        layers = found;
+    HiddenContent(Layers layers) {
+        this.layers = layers;
     }
 
     boolean isHidden() {
         return hidden > 0;
     }
 
+    /** Marked content begins. */
     void begin(COSName tag, COSDictionary properties) {
-        boolean off = layers != null && COSName.OC.equals(tag) && properties != null && isOff(properties);
+        open(COSName.OC.equals(tag) && layers.isOff(properties));
+    }
+
+    /** A form begins, which can be on a layer of its own. */
+    void begin(COSDictionary form) {
+        open(isOff(form));
+    }
+
+    /** Whether a picture, a form or a note is on a layer that is switched off. */
+    boolean isOff(COSDictionary drawn) {
+        return layers.isOff(drawn.getCOSDictionary(COSName.OC));
+    }
+
+    private void open(boolean off) {
         open.push(off);
         if (off) hidden++;
     }
@@ -39,12 +44,13 @@ final class HiddenContent {
         if (!open.isEmpty() && open.pop()) hidden--;
     }
 
-    private boolean isOff(COSDictionary properties) {
-        try {
-            return COSName.getPDFName("OCG").equals(properties.getCOSName(COSName.TYPE))
-                    && !layers.isGroupEnabled(new PDOptionalContentGroup(properties));
-        } catch (RuntimeException e) {
-            return false;
-        }
+    /** How many have begun and not ended. */
+    int depth() {
+        return open.size();
+    }
+
+    /** Back to so many, whatever a form left open. */
+    void endTo(int depth) {
+        while (open.size() > depth) end();
     }
 }

@@ -10,8 +10,20 @@ final class Letters {
     static String tidy(String text) {
         if (text.length() == 1 && text.charAt(0) > ' ' && text.charAt(0) < 127) return text;
         StringBuilder out = new StringBuilder();
+        if (text.length() > 1 && isSwapped(text)) return swapped(text);
         text.codePoints().forEach(c -> letter(c, out));
         return out.isEmpty() ? Glyph.UNKNOWN : out.toString();
+    }
+
+    /** A ligature whose letters were written with the bytes of each exchanged, as some programs that distil PDFs do. */
+    private static boolean isSwapped(String text) {
+        return text.chars().allMatch(c -> (c & 0xFF) == 0 && c >> 8 > ' ' && c >> 8 < 127);
+    }
+
+    private static String swapped(String text) {
+        StringBuilder out = new StringBuilder(text.length());
+        text.chars().forEach(c -> out.append((char) (c >> 8)));
+        return out.toString();
     }
 
     private static void letter(int c, StringBuilder out) {

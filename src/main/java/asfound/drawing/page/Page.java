@@ -11,6 +11,7 @@ import java.util.List;
  * @param sheets one for each direction in which enough of its text runs, the direction of most of it first
  * @param letters how many letters it has
  * @param covered how many more lie under filled areas, where nobody sees them
+ * @param undrawn how many of them are not drawn, as the text that a machine read from a picture and laid over it
  * @param unknown how many of them a font does not tell
  * @param imageShare the share of the page that images cover
  * @param outlines how many small curved shapes are drawn, as text drawn in outlines is
@@ -24,6 +25,7 @@ public record Page(
         List<Sheet> sheets,
         int letters,
         int covered,
+        int undrawn,
         int unknown,
         double imageShare,
         int outlines,

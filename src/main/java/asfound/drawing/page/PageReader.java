@@ -17,6 +17,7 @@ public final class PageReader {
 
     private final PDDocument document;
     private final String file;
+    private final Layers layers;
     private final int mostObjects;
     private final long mostBytes;
 
@@ -26,6 +27,7 @@ public final class PageReader {
      */
     public PageReader(PDDocument document, String file, int mostObjects, long mostBytes) {
         this.document = document;
+        layers = new Layers(document);
         this.file = file;
         this.mostObjects = mostObjects;
         this.mostBytes = mostBytes;
@@ -43,7 +45,7 @@ public final class PageReader {
      */
     public Page read(int number, long deadlineNanos) throws IOException {
         PageScan scan = new PageScan(
-                document.getPage(number - 1), new HiddenContent(document), mostObjects, mostBytes, deadlineNanos);
+                document.getPage(number - 1), new HiddenContent(layers), mostObjects, mostBytes, deadlineNanos);
         List<Glyph> seen;
         try {
             scan.scan();
@@ -65,6 +67,7 @@ public final class PageReader {
                 sheets(number, scan, seen),
                 letters.size(),
                 scan.drawn() - letters.size(),
+                scan.undrawn(),
                 unknown,
                 scan.imageShare(),
                 scan.outlines(),

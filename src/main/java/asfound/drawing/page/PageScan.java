@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.form.PDTransparencyGroup;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.pdmodel.graphics.state.PDGraphicsState;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 
@@ -38,6 +39,7 @@ final class PageScan extends ContentWalk {
     private double imageArea;
     private int outlines;
     private int piece;
+    private int undrawn;
 
     PageScan(PDPage page, HiddenContent hidden, int mostObjects, long mostBytes, long deadlineNanos) {
         super(page, hidden, mostObjects, mostBytes, deadlineNanos);
@@ -60,6 +62,11 @@ final class PageScan extends ContentWalk {
     /** How many letters there are, spaces left out, those under filled areas counted in. */
     int drawn() {
         return (int) letters.all().stream().filter(g -> !g.isSpace()).count();
+    }
+
+    /** How many letters, spaces left out, are not drawn at all. */
+    int undrawn() {
+        return undrawn;
     }
 
     List<Rule> across() {
@@ -112,7 +119,12 @@ final class PageScan extends ContentWalk {
 
     private void glyph(Matrix place, PDFont font, int code, Vector advance) throws IOException {
         step();
-        if (!isHidden()) letters.add(place, font, code, advance, piece);
+        if (!isHidden() && letters.add(place, font, code, advance, piece) && isUndrawn()) undrawn++;
+    }
+
+    private boolean isUndrawn() {
+        RenderingMode mode = getGraphicsState().getTextState().getRenderingMode();
+        return mode == RenderingMode.NEITHER || mode == RenderingMode.NEITHER_CLIP;
     }
 
     @Override
@@ -214,7 +226,7 @@ final class PageScan extends ContentWalk {
 
     @Override
     public void drawImage(PDImage image) {
-        if (isHidden()) return;
+        if (isHidden() || isOff(image)) return;
         Matrix m = getGraphicsState().getCurrentTransformationMatrix();
         Point2D a = page.shown(m.transformPoint(0, 0)), b = page.shown(m.transformPoint(1, 1));
         imageArea += Math.abs(a.getX() - b.getX()) * Math.abs(a.getY() - b.getY());

@@ -36,8 +36,12 @@ final class PlacedLetters {
         return all;
     }
 
-    /** Takes in a letter, unless it is too small to be read, runs askew or stands outside of the page. */
-    void add(Matrix place, PDFont font, int code, Vector advance, int piece) {
+    /**
+     * Takes in a letter, unless it is too small to be read, runs askew or stands outside of the page.
+     *
+     * @return whether it was taken in and is no space
+     */
+    boolean add(Matrix place, PDFont font, int code, Vector advance, int piece) {
         String text = textOf(font, code);
         Point2D origin = page.shown(place.transformPoint(0, 0));
         Point2D end = page.shown(place.transformPoint(advance.getX(), 0));
@@ -45,14 +49,16 @@ final class PlacedLetters {
         Point2D above = page.shown(place.transformPoint(0, heightOf(font)));
         double size = origin.distance(above);
         double dx = right.getX() - origin.getX(), dy = right.getY() - origin.getY();
-        if (size < SMALLEST || Math.hypot(dx, dy) < 1e-6) return;
+        if (size < SMALLEST || Math.hypot(dx, dy) < 1e-6) return false;
         int quarters = (int) Math.floorMod(Math.round(Math.atan2(-dy, dx) / (Math.PI / 2)), 4L);
         boolean alongAxis = Math.min(Math.abs(dx), Math.abs(dy)) < 0.2 * Math.max(Math.abs(dx), Math.abs(dy));
-        if (!alongAxis) return;
+        if (!alongAxis) return false;
         Box box = boxOf(origin, end, size, quarters);
         double x = box.centreX(), y = box.centreY();
-        if (x < -1 || y < -1 || x > page.width() + 1 || y > page.height() + 1) return;
-        all.add(new Glyph(text, box, size, quarters, piece));
+        if (x < -1 || y < -1 || x > page.width() + 1 || y > page.height() + 1) return false;
+        Glyph letter = new Glyph(text, box, size, quarters, piece);
+        all.add(letter);
+        return !letter.isSpace();
     }
 
     private static float heightOf(PDFont font) {

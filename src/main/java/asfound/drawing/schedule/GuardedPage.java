@@ -103,12 +103,21 @@ final class GuardedPage {
                     "Parts of the page are drawn within each other deeper than they are followed; what they show was not"
                             + " read.",
                     "Check this page by hand, or print it to a new PDF."));
-        if (page.lost().isEmpty()) return new PageReading(parts, problems);
-        problems.add(new Problem(
-                place,
-                "The page's content is damaged or not all there (" + String.join("; ", page.lost())
-                        + "). What was read of it may be wrong or missing, and nothing is said to agree with it.",
-                "Check this page by hand, and get the drawing once more from where it came from."));
+        if (page.undrawn() > 0 && !parts.isEmpty())
+            problems.add(new Problem(
+                    place,
+                    page.undrawn() + " of the page's " + page.letters()
+                            + " letters are not drawn: they are what a machine"
+                            + " read from a picture, or another text than the page shows. They were read, and nothing is"
+                            + " said to agree with them.",
+                    "Check what was read against what the page shows."));
+        if (!page.lost().isEmpty())
+            problems.add(new Problem(
+                    place,
+                    "The page's content is damaged or not all there (" + String.join("; ", page.lost())
+                            + "). What was read of it may be wrong or missing, and nothing is said to agree with it.",
+                    "Check this page by hand, and get the drawing once more from where it came from."));
+        if (page.lost().isEmpty() && page.undrawn() == 0) return new PageReading(parts, problems);
         return new PageReading(
                 parts.stream()
                         .map(p -> p.with(GuardedPdf.doubtful(p.directory())))

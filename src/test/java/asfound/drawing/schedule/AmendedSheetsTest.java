@@ -55,4 +55,33 @@ class AmendedSheetsTest {
             assertThat(read.problems()).isEmpty();
         }
     }
+
+    @Test
+    void an_entry_on_a_layer_that_is_switched_off_is_not_read() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            table(s);
+            s.onLayerSwitchedOff(150, 60 + 14 * 3, "DEMOLISHED");
+            ScheduleReading read = s.read();
+            assertThat(Readings.only(read).circuits().get(2).description().or(""))
+                    .isEqualTo("Oven 3");
+            assertThat(read.problems()).isEmpty();
+        }
+    }
+
+    @Test
+    void text_that_is_not_drawn_is_read_and_doubted() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.drawing(false);
+            table(s);
+            s.drawing(true).text(40, 200, "Notes");
+            ScheduleReading read = s.read();
+            Directory d = Readings.only(read);
+            assertThat(d.circuits()).hasSize(6);
+            assertThat(d.confidence()).isLessThan(Directory.DOUBTFUL);
+            assertThat(Readings.said(read.problems()))
+                    .contains(
+                            "74 of the page's 79 letters are not drawn: they are what a machine read from a picture, or"
+                                    + " another text than the page shows. They were read, and nothing is said to agree with them.");
+        }
+    }
 }

@@ -5,12 +5,18 @@ import asfound.recordset.Source;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts.FontName;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.util.Matrix;
 
 /** A sheet drawn for a test: texts at places in points from the top left, in 8 point type. */
@@ -89,6 +95,34 @@ final class DrawnSheet implements AutoCloseable {
         out.saveGraphicsState();
         out.addRect((float) x, (float) (height - y - deep), (float) width, (float) deep);
         out.clip();
+        return this;
+    }
+
+    /** Texts from here on are not drawn, as those that a machine read from a picture and laid over it; and then they are again. */
+    DrawnSheet drawing(boolean drawn) throws IOException {
+        out.setRenderingMode(drawn ? RenderingMode.FILL : RenderingMode.NEITHER);
+        return this;
+    }
+
+    /** A text in a form on a layer that is switched off. */
+    DrawnSheet onLayerSwitchedOff(double x, double y, String text) throws IOException {
+        PDOptionalContentGroup old = new PDOptionalContentGroup("before the works");
+        PDOptionalContentProperties layers = new PDOptionalContentProperties();
+        layers.addGroup(old);
+        layers.setGroupEnabled(old, false);
+        document.getDocumentCatalog().setOCProperties(layers);
+        PDAppearanceStream form = new PDAppearanceStream(document);
+        form.setBBox(document.getPage(0).getMediaBox());
+        form.setResources(new PDResources());
+        form.getCOSObject().setItem(COSName.OC, old);
+        try (PDPageContentStream inner = new PDPageContentStream(document, form)) {
+            inner.beginText();
+            inner.setFont(font, SIZE);
+            inner.newLineAtOffset((float) x, (float) (height - y));
+            inner.showText(text);
+            inner.endText();
+        }
+        out.drawForm(form);
         return this;
     }
 
