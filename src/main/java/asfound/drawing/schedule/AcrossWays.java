@@ -1,8 +1,10 @@
 package asfound.drawing.schedule;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -14,6 +16,8 @@ final class AcrossWays {
     private static final int PHASES = 3;
     /** Two or three lines of headings, in sizes of their type. */
     private static final double REACH = 7;
+
+    private static final Set<Role> OF_DEVICE = EnumSet.of(Role.DESCRIPTION, Role.RATING, Role.DEVICE, Role.POLES);
 
     private static final Pattern PHASE = Pattern.compile(
             "(?i).*\\b(?:L[123]|[RYB]|red|yellow|blue|brown|black|gr[ae]y|(?:phase|ph)\\s*[ABC123])\\b.*");
@@ -39,7 +43,12 @@ final class AcrossWays {
             if (!device || !headed || !one.roles().containsKey(Role.DESCRIPTION)) return Optional.empty();
             out.add(one);
         }
-        return out.stream().map(Side::sequence).distinct().count() == 1 ? Optional.of(out) : Optional.empty();
+        return out.stream().map(AcrossWays::device).distinct().count() == 1 ? Optional.of(out) : Optional.empty();
+    }
+
+    /** What is told of a device, from left to right; sizes of cable may be such that nobody knows them for what they are. */
+    private static List<Role> device(Side side) {
+        return side.sequence().stream().filter(OF_DEVICE::contains).toList();
     }
 
     /** The phase stands over its columns together, above their own headings. */

@@ -33,6 +33,11 @@ record Column(double left, double right, String heading, List<String> texts, Map
         return left <= x && x <= right;
     }
 
+    /** How many of its entries say something. */
+    long said() {
+        return texts.stream().filter(t -> !Texts.saysNothing(t)).count();
+    }
+
     boolean isBlank() {
         return texts.stream().allMatch(Texts::saysNothing);
     }

@@ -206,7 +206,8 @@ final class Headings {
                 out.put(Role.DEVICE, 0.9);
             case "device", "protection", "protective device" -> out.put(Role.RATING, 0.8);
             case "no", "#", "number", "pos", "pole no" -> out.put(Role.POLES, 0.2);
-            case "circuit" -> out.put(Role.DESCRIPTION, 0.5);
+            // the numbers beside it are known by themselves
+            case "circuit" -> out.put(Role.DESCRIPTION, 0.8);
             case "ph", "phase", "phases", "ø" -> out.put(Role.POLES, 0.3);
             case "pole", "poles" -> out.put(Role.POSITION, 0.3);
             case "equipment", "name", "room", "location", "type", "remarks", "notes", "area" ->

@@ -36,8 +36,10 @@ record Side(Spine spine, List<Column> columns, Map<Role, Column> roles, double q
         List<Claim> claims = new ArrayList<>();
         for (Column c : columns)
             c.weights().forEach((role, weight) -> {
-                if (weight >= Column.ENOUGH && role != Role.POSITION && !isSparse(spine, c, role))
-                    claims.add(new Claim(c, role, weight));
+                if (weight >= Column.ENOUGH
+                        && role != Role.POSITION
+                        && !isSparse(spine, c, role)
+                        && !isLesser(columns, c, role)) claims.add(new Claim(c, role, weight));
             });
         claims.sort((a, b) -> {
             int byWeight = Double.compare(b.weight(), a.weight());
@@ -61,11 +63,17 @@ record Side(Spine spine, List<Column> columns, Map<Role, Column> roles, double q
         return new Side(spine, List.copyOf(columns), roles, quality - doubles(columns, roles));
     }
 
+    /** Beside a column of descriptions, one that holds half as much says what kind of load it is, whatever its heading. */
+    private static boolean isLesser(List<Column> columns, Column c, Role role) {
+        if (role != Role.DESCRIPTION) return false;
+        long said = c.said();
+        return columns.stream().anyMatch(o -> o.weight(role) >= 1.2 && o.said() >= 2 * said + 2);
+    }
+
     /** Numbers of notes here and there may be such as poles have; poles stand beside most positions. */
     private static boolean isSparse(Spine spine, Column c, Role role) {
         if (role != Role.POLES || !c.heading().isEmpty()) return false;
-        long said = c.texts().stream().filter(t -> !Texts.saysNothing(t)).count();
-        return said * 5 < spine.tokens().size() * 2L;
+        return c.said() * 5 < spine.tokens().size() * 2L;
     }
 
     /** Between the load of phase B and a total stands that of phase C, whatever is left of its heading. */

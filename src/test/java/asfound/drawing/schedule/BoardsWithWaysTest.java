@@ -89,4 +89,53 @@ class BoardsWithWaysTest {
                             List.of(1), List.of(2), List.of(3), List.of(4, 5, 6), List.of(7), List.of(8), List.of(9));
         }
     }
+
+    @ParameterizedTest
+    @CsvSource({"R PHASE,Y PHASE,B PHASE", "L1,L2,L3"})
+    void a_row_for_each_way_and_the_three_phases_side_by_side_is_read_whatever_the_cables(String a, String b, String c)
+            throws IOException {
+        double[] at = {40, 70, 95, 190, 230, 255, 350, 390, 415, 510};
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 30, "DISTRIBUTION BOARD DB-A");
+            s.line(50, new double[] {130, 290, 450}, a, b, c);
+            s.line(64, at, "WAY", "AMP", "CIRCUIT", "CABLE", "AMP", "CIRCUIT", "CABLE", "AMP", "CIRCUIT", "CABLE");
+            String[] sizes = {"2.5", "6.0", "1.5"};
+            for (int w = 1; w <= 6; w++) {
+                String[] row = new String[10];
+                row[0] = "" + w;
+                for (int p = 0; p < 3; p++) {
+                    row[3 * p + 1] = p == 0 ? "16" : "32";
+                    row[3 * p + 2] = "Sockets room " + w + p;
+                    row[3 * p + 3] = sizes[p];
+                }
+                s.line(66 + 14 * w, at, row);
+            }
+            Directory d = s.directory();
+            assertThat(d.circuits()).hasSize(18);
+            assertThat(d.circuits().get(4).label()).isEqualTo("2L2");
+            assertThat(d.circuits().get(4).description().or("")).isEqualTo("Sockets room 21");
+            assertThat(d.problems()).isEmpty();
+        }
+    }
+
+    @Test
+    void what_feeds_what_is_under_circuit_and_not_under_the_use_that_a_few_rows_name() throws IOException {
+        double[] at = {40, 76, 110, 160, 300};
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "DB-T1");
+            s.line(60, at, "Way", "Phase", "Rating A", "Circuit", "Use");
+            for (int r = 0; r < 12; r++)
+                s.line(
+                        74 + 14 * r,
+                        at,
+                        r % 3 == 0 ? "" + (1 + r / 3) : "",
+                        "L" + (1 + r % 3),
+                        "20",
+                        "Outlets room " + (10 + r),
+                        r % 4 == 0 ? "Emergency lighting" : "");
+            assertThat(s.directory().circuits())
+                    .hasSize(12)
+                    .allMatch(k -> k.description().or("").startsWith("Outlets room"));
+        }
+    }
 }
