@@ -13,6 +13,8 @@ enum Field {
     PHASE_WIRE,
     BUS,
     MAIN,
+    /** An isolator breaks no overcurrent: it is the main device only where a breaker stands behind its label. */
+    ISOLATOR,
     MAIN_LUGS,
     /** The rating of the mains: the main breaker's, or the bus's where the breaker has a label of its own. */
     MAINS_RATING,

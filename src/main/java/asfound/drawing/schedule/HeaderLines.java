@@ -11,7 +11,14 @@ import java.util.regex.Pattern;
 final class HeaderLines {
 
     private static final Set<Field> OF_FIGURES = EnumSet.of(
-            Field.VOLTAGE, Field.PHASES, Field.WIRES, Field.PHASE_WIRE, Field.BUS, Field.MAIN, Field.INTERRUPTING);
+            Field.VOLTAGE,
+            Field.PHASES,
+            Field.WIRES,
+            Field.PHASE_WIRE,
+            Field.BUS,
+            Field.MAIN,
+            Field.ISOLATOR,
+            Field.INTERRUPTING);
 
     /** What a sheet calls itself is no heading of a column. */
     private static final Pattern TITLE = Pattern.compile(

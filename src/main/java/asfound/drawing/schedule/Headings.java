@@ -232,7 +232,10 @@ final class Headings {
         boolean named = any(words, "id", "name", "ref", "reference", "designation", "tag", "mark", "code");
         boolean described = any(words, "description", "served", "serves", "serving", "designation", "service", "name");
         boolean ofPhase = any(words, "l1", "l2", "l3", "red", "yellow", "blue") && words.size() == 2;
-        if (ofPhase && circuit && !number) out.put(Role.DESCRIPTION, 0.8);
+        boolean tested = any(words, "zs", "impedance", "time", "disconnection", "ohm", "ohms", "points", "method")
+                || any(words, "capacity", "current") && any(words, "breaking", "operating", "ka", "ma", "fault");
+        if (tested) out.put(Role.OTHER, 0.8);
+        else if (ofPhase && circuit && !number) out.put(Role.DESCRIPTION, 0.8);
         else if (panel && words.size() <= 3 && (number || named) && !circuit) out.put(Role.PANEL, 0.9);
         else if (described) out.put(Role.DESCRIPTION, 0.9);
         else if (circuit && number && !breaker) out.put(Role.POSITION, 0.8);

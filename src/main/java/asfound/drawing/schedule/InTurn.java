@@ -13,7 +13,14 @@ final class InTurn {
 
     /** What has a figure or a word of its own kind; in the name of a place any label may stand. */
     private static final Set<Field> FIELDS = EnumSet.of(
-            Field.VOLTAGE, Field.PHASES, Field.WIRES, Field.PHASE_WIRE, Field.BUS, Field.MAIN, Field.INTERRUPTING);
+            Field.VOLTAGE,
+            Field.PHASES,
+            Field.WIRES,
+            Field.PHASE_WIRE,
+            Field.BUS,
+            Field.MAIN,
+            Field.ISOLATOR,
+            Field.INTERRUPTING);
 
     private static final int FEWEST = 2;
     private static final int LONGEST = 4;

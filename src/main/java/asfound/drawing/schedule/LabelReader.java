@@ -13,6 +13,7 @@ final class LabelReader {
     private static final Pattern AROUND = Pattern.compile("^[-–—:=,;_\\s]+(?=\\S)|[,;:_\\s]+$");
 
     private static final Pattern RUN_INTO = Pattern.compile("^(?:from|by)(?=\\p{Lu})");
+    private static final Pattern OF = Pattern.compile("for|of|to", Pattern.CASE_INSENSITIVE);
     private static final Pattern ROOM = Pattern.compile("(?i)rm\\.?|room");
 
     private final List<Value> values = new ArrayList<>();
@@ -80,9 +81,13 @@ final class LabelReader {
                     any = true;
                     told = next;
                 }
-            } else if (!rest.isEmpty() && Values.fits(label.get().field(), rest)) {
+            } else if (!rest.isEmpty()
+                    && Values.fits(Values.announced(label.get().field(), rest), rest)) {
                 values.add(new Value(
-                        label.get().field(), rest, p.box(), label.get().marked() ? 3 : 1));
+                        Values.announced(label.get().field(), rest),
+                        rest,
+                        p.box(),
+                        label.get().marked() ? 3 : 1));
                 loose(pieces.subList(told, i));
                 any = true;
                 // what stands behind the sentence of a place says more of the panel
@@ -134,7 +139,10 @@ final class LabelReader {
     private static Optional<Labels.Label> labelAt(List<String> words, int i) {
         Optional<Labels.Label> label = Labels.at(words, i);
         if (i == 0) return label;
-        return label.filter(l -> l.marked() || l.end() - i > 1 && strong(l.field()));
+        // 'Overcurrent device for DB:' announces a device
+        boolean ofAnother = OF.matcher(words.get(i - 1)).matches();
+        return label.filter(l -> l.marked() || l.end() - i > 1 && strong(l.field()))
+                .filter(l -> !ofAnother || l.field() != Field.DESIGNATION);
     }
 
     private static boolean strong(Field field) {

@@ -107,9 +107,12 @@ final class LoneLabels {
     }
 
     private Optional<Value> above(Lone l) {
-        return upward(l.phrase())
-                .filter(p -> isValue(l.field(), p))
-                .map(p -> new Value(l.field(), LabelReader.strip(p.text()), p.box(), 2));
+        return upward(l.phrase()).filter(p -> isValue(l.field(), p)).map(p -> value(l.field(), p, 2));
+    }
+
+    private static Value value(Field label, Phrase p, int weight) {
+        String text = LabelReader.strip(p.text());
+        return new Value(Values.announced(label, text), text, p.box(), weight);
     }
 
     /** The value in the next cell to the right, or in the one below. */
@@ -134,7 +137,7 @@ final class LoneLabels {
         // a sheet's title announces a name as well, but less surely than a label does
         boolean title = TITLE.matcher(label.text()).find();
         int weight = title ? 1 : rightFits && marked ? MARKED : 2;
-        return value.map(p -> new Value(field, LabelReader.strip(p.text()), p.box(), weight));
+        return value.map(p -> value(field, p, weight));
     }
 
     /** A single upright rule parts them: however wide its cell is, the value stands in the one beside the label's. */
@@ -156,7 +159,8 @@ final class LoneLabels {
         if (label.isPresent()
                 && label.get().end() == words.size()
                 && !(isMain(field) && RatingText.isMainWord(p.text()))) return false;
-        return Values.fits(field, LabelReader.strip(p.text()));
+        String text = LabelReader.strip(p.text());
+        return Values.fits(Values.announced(field, text), text);
     }
 
     private static boolean isFigure(Phrase p) {

@@ -30,9 +30,16 @@ final class MainDevice {
      * does not.
      */
     void labelled(List<Value> values) {
-        if (mains.isBlank())
-            for (Value v : values) if (v.field() == Field.MAIN || v.field() == Field.MAIN_LUGS) main(v);
+        if (mains.isBlank()) for (Value v : values) if (isMain(v)) main(v);
         for (Value v : values) if (v.field() == Field.MAINS_RATING) mainsRating(v);
+    }
+
+    private static boolean isMain(Value v) {
+        return switch (v.field()) {
+            case MAIN, MAIN_LUGS -> true;
+            case ISOLATOR -> RatingText.mains(v.text()).isPresent();
+            default -> false;
+        };
     }
 
     /** What stands behind a label for the bus. */
@@ -46,7 +53,7 @@ final class MainDevice {
             rating = Stated.blank();
             return;
         }
-        if (v.field() == Field.MAIN_LUGS || areLugs()) return;
+        if (v.field() == Field.MAIN_LUGS || areLugs() || RatingText.isOfIsolator(v.text())) return;
         Optional<Integer> amps = RatingText.mainOf(v.text()).or(() -> RatingText.amps(v.text()));
         if (amps.isPresent() && rating.isBlank()) rating = Stated.of(amps.get(), v.text(), sheet.place(v.box()));
         if (mains.isBlank() && (RatingText.mains(v.text()).isPresent() || amps.isPresent()))

@@ -11,7 +11,7 @@ final class NameText {
 
     private static final Pattern NO_NAME = Pattern.compile(
             "\\d{1,3}(?:,\\d{3})+.*|\\d[\\d.]*\\s*(?:A|AMPS?|V|VOLTS?|K|KA|KAIC|KVA|PH|W)"
-                    + "|(?:of|for|the|in|at)\\b.*|k?(?:va|w|a)|amps?|volts?|hp",
+                    + "|(?:of|for|the|in|at)\\b.*|(?:BS|EN|IEC)(?:\\s*\\(?EN\\)?)?\\s+\\d.*|k?(?:va|w|a)|amps?|volts?|hp",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern UNIT_LETTER = Pattern.compile("[AW]");
     /** Words of the sheet's own language. */
@@ -28,10 +28,15 @@ final class NameText {
     private static final Pattern IN_BRACKETS = Pattern.compile(
             "(?<=\\d\\S{0,6})\\s+\\((?:sections?|sect?\\.|part|existing|new|relocated|revised)\\b[^()]*\\)?$",
             Pattern.CASE_INSENSITIVE);
+    /** {@code DB-01 (12 WAY TP&N)}: how large it is, and no part of its name. */
+    private static final Pattern SIZE_IN_BRACKETS = Pattern.compile(
+            "(?<=\\d\\S{0,6})\\s+\\(\\d{1,3}\\s*-?\\s*(?:ways?|circuits?|ckts?|poles?|spaces?)\\b[^()]*\\)?$",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern WITH_VOLTAGE = Pattern.compile(
             "^([A-Z0-9][A-Z0-9./#-]{0,15})[\\s,–—-]+\\d{3}Y?\\s*/\\s*\\d{3}Y?\\s*V?(?:OLTS?)?\\b.*$",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern BEHIND_DASH = Pattern.compile("(?<=\\d\\S{0,6})\\s+[-–—]\\s+.*$");
+    private static final Pattern BEHIND_DASH = Pattern.compile("(?<=\\d\\S{0,6})\\s+[-–—](?:\\s+.*)?$");
     private static final Pattern QUOTES = Pattern.compile("^[\"'“”‘’(\\[_]+|[\"'“”‘’)\\],;:_]+$");
 
     private NameText() {}
@@ -54,6 +59,7 @@ final class NameText {
         String t = KIND.matcher(text.strip()).replaceFirst("");
         t = CONTINUED.matcher(t).replaceAll("");
         t = WITH_VOLTAGE.matcher(t).replaceAll("$1");
+        t = SIZE_IN_BRACKETS.matcher(t).replaceAll("");
         t = IN_BRACKETS.matcher(BEHIND_DASH.matcher(t).replaceAll("")).replaceAll("");
         return QUOTES.matcher(t).replaceAll("").strip();
     }

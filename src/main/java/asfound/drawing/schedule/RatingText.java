@@ -27,8 +27,10 @@ final class RatingText {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern MAIN_A = Pattern.compile(
             "(\\d{2,4})\\s*-?\\s*(?:A|AT|AMPS?|AMPERES?)?\\s*[-,/]?\\s*(?:\\d\\s*-?\\s*P(?:OLES?)?\\s*[-,/]?\\s*)?(?:M\\.?C\\.?C?\\.?B\\b|MAIN\\s+(?:CIRCUIT\\s+)?(?:BREAKER|BKR|BRKR|CB)\\b|MAIN\\b(?!\\s*(?:LUG|BUS)))"
-                    + "|\\b(?:M\\.?C\\.?B|MAIN\\s+(?:CIRCUIT\\s+)?(?:BREAKER|BKR|BRKR|CB|SWITCH|ISOLATOR)|INCOMER)\\s*[-:,(@]?\\s*(\\d{2,4})\\s*(?:A|AT|AMPS?)?\\b",
+                    + "|\\b(?:M\\.?C\\.?B|MAIN\\s+(?:CIRCUIT\\s+)?(?:BREAKER|BKR|BRKR|CB|SWITCH)|INCOMER)\\s*[-:,(@]?\\s*(\\d{2,4})\\s*(?:A|AT|AMPS?)?\\b",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern ISOLATOR =
+            Pattern.compile("\\bisolators?\\b|\\b(?:switch[- ]?)?disconnectors?\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern AMPS = Pattern.compile(
             "(?<![\\d.A-Z/-])(\\d{2,4})(?![\\d.]|\\s*(?:V|Y|/\\d{2}|KA|K\\b|P\\b|W\\b|MM|AF))\\s*(?:A(?:T|MPS?|MPERES?)?\\b)?",
             Pattern.CASE_INSENSITIVE);
@@ -52,7 +54,13 @@ final class RatingText {
         return m.find() ? Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2))) : Optional.empty();
     }
 
+    /** An isolator or a disconnector breaks no overcurrent: what it carries is no rating of a main breaker. */
+    static boolean isOfIsolator(String text) {
+        return ISOLATOR.matcher(text).find() && !BREAKER.matcher(text).find();
+    }
+
     static Optional<Integer> mainOf(String text) {
+        if (isOfIsolator(text)) return Optional.empty();
         Matcher m = MAIN_A.matcher(text);
         return m.find() ? Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2))) : Optional.empty();
     }

@@ -67,7 +67,7 @@ record Side(Spine spine, List<Column> columns, Map<Role, Column> roles, double q
     private static boolean isLesser(List<Column> columns, Column c, Role role) {
         if (role != Role.DESCRIPTION) return false;
         long said = c.said();
-        return columns.stream().anyMatch(o -> o.weight(role) >= 1.2 && o.said() >= 2 * said + 2);
+        return columns.stream().anyMatch(o -> o != c && o.weight(role) >= 1.2 && o.said() >= 2 * said + 2);
     }
 
     /** Numbers of notes here and there may be such as poles have; poles stand beside most positions. */

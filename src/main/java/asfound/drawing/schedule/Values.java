@@ -32,6 +32,11 @@ final class Values {
 
     private Values() {}
 
+    /** What a text behind a label says: behind {@code Supply} may stand the equipment that gives it, or its kind. */
+    static Field announced(Field label, String text) {
+        return label == Field.FED_FROM && SYSTEM_ALONE.matcher(text).matches() ? Field.VOLTAGE : label;
+    }
+
     /** Nothing is filled in, or a dash. */
     static boolean isNothing(String text) {
         return NOTHING.matcher(text).matches();
@@ -57,7 +62,7 @@ final class Values {
             case BUS ->
                 RatingText.amps(text).isPresent()
                         && !RATING_OF_MAIN.matcher(text).lookingAt();
-            case MAIN ->
+            case MAIN, ISOLATOR ->
                 RatingText.mains(text).isPresent()
                         || RatingText.amps(text).isPresent()
                         || NONE.matcher(text).matches();
