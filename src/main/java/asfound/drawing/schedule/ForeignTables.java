@@ -33,6 +33,11 @@ final class ForeignTables {
 
     private ForeignTables() {}
 
+    /** The text is the title of a list of something else. */
+    static boolean isTitle(String text) {
+        return ABOUT_PANELS.matcher(text).find() || TITLE.matcher(text).matches();
+    }
+
     /**
      * The title that says that a table is a list of something else; a panel's title between them says that it is not.
      *

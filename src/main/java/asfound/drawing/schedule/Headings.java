@@ -202,8 +202,11 @@ final class Headings {
             case "c" -> out.put(Role.WIRE, 0.5);
             case "load", "loads" -> out.put(Role.LOAD, 0.9);
             case "amps", "amp", "amperes" -> out.put(Role.LOAD, 0.3);
-            case "bkr", "breaker", "brkr", "cb", "c b", "ocpd", "mcb", "circuit breaker", "trip", "rating", "fuse" ->
+            case "bkr", "breaker", "brkr", "cb" -> {
                 out.put(Role.DEVICE, 0.9);
+                out.put(Role.POSITION, 0.3);
+            }
+            case "c b", "ocpd", "mcb", "circuit breaker", "trip", "rating", "fuse" -> out.put(Role.DEVICE, 0.9);
             case "device", "protection", "protective device" -> out.put(Role.RATING, 0.8);
             case "no", "#", "number", "pos", "pole no" -> out.put(Role.POLES, 0.2);
             // the numbers beside it are known by themselves

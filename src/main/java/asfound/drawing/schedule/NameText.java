@@ -36,8 +36,12 @@ final class NameText {
     private static final Pattern WITH_VOLTAGE = Pattern.compile(
             "^([A-Z0-9][A-Z0-9./#-]{0,15})[\\s,–—-]+\\d{3}Y?\\s*/\\s*\\d{3}Y?\\s*V?(?:OLTS?)?\\b.*$",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern BEHIND_DASH = Pattern.compile("(?<=\\d\\S{0,6})\\s+[-–—](?:\\s+.*)?$");
+    private static final Pattern BEHIND_DASH = Pattern.compile(
+            "(?<=\\d\\S{0,6})\\s+[-–—](?:\\s+.*)?$|(?<=^[A-Z])\\s+[-–—]\\s+\\p{L}{4}.*$");
     private static final Pattern QUOTES = Pattern.compile("^[\"'“”‘’(\\[_]+|[\"'“”‘’)\\],;:_]+$");
+
+    /** {@code H, hall closet}: where the panel stands. */
+    private static final Pattern BEHIND_COMMA = Pattern.compile("^([A-Z0-9][A-Z0-9./#-]{0,11}),\\s+(?=\\p{L}{3}).*$");
 
     private NameText() {}
 
@@ -60,6 +64,7 @@ final class NameText {
         t = CONTINUED.matcher(t).replaceAll("");
         t = WITH_VOLTAGE.matcher(t).replaceAll("$1");
         t = SIZE_IN_BRACKETS.matcher(t).replaceAll("");
+        t = BEHIND_COMMA.matcher(t).replaceAll("$1");
         t = IN_BRACKETS.matcher(BEHIND_DASH.matcher(t).replaceAll("")).replaceAll("");
         return QUOTES.matcher(t).replaceAll("").strip();
     }

@@ -86,6 +86,11 @@ final class Row {
                         Math.max(a.further(), b.further())));
     }
 
+    /** What stands in a column, read once more. */
+    void replace(Role role, Cell cell) {
+        cells.put(role, cell);
+    }
+
     Optional<Cell> cell(Role role) {
         return Optional.ofNullable(cells.get(role));
     }

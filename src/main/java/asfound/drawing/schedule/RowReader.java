@@ -29,6 +29,7 @@ final class RowReader {
 
     List<Row> read() {
         side.roles().forEach(this::place);
+        DevicesInWords.part(side, rows);
         return rows;
     }
 

@@ -46,7 +46,7 @@ final class SpineFinder {
                     .filter(position -> !isValueOfLabel(p))
                     .ifPresent(position -> place(new Token(position, p), columns));
         List<Spine> spines = new ArrayList<>();
-        for (List<Token> column : columns)
+        for (List<Token> column : SplitColumns.joined(columns, phrases))
             for (List<Token> run : runs(column)) accept(run).ifPresent(spines::add);
         spines.sort(Comparator.comparingDouble(Spine::firstY).thenComparingDouble(Spine::left));
         return spines;
@@ -171,11 +171,16 @@ final class SpineFinder {
         if (spine.headed()) return Optional.of(spine);
         // a column headed 'pole' that rises from row to row holds positions
         boolean may = !above.isEmpty() && phrases.meanings().weight(above.get(0).text(), Role.POSITION) > 0;
-        if (may && run.size() >= UNHEADED_ROWS && spine.regular() > 0.75)
+        // ratings under such a word may rise as well, and do not begin with the first position
+        boolean counted = above.isEmpty()
+                || spine.numbers().get(0) <= 2
+                || phrases.meanings().weight(above.get(0).text(), Role.RATING) == 0;
+        if (may && counted && run.size() >= UNHEADED_ROWS && spine.regular() > 0.75)
             return Optional.of(new Spine(run, Optional.of(above.get(0).box())));
         boolean otherwise = !above.isEmpty()
                 && above.get(0).left() < spine.right() + 0.2 * spine.size()
                 && above.get(0).right() > spine.left() - 0.2 * spine.size()
+                && Titles.nameIn(above.get(0).text()).isEmpty()
                 && phrases.meanings().weigh(above.get(0).text()).entrySet().stream()
                         .anyMatch(e -> e.getKey() != Role.PANEL && e.getValue() >= 0.8);
         return !otherwise && run.size() >= UNHEADED_ROWS && spine.regular() >= 0.75 && areOnceEach(spine)

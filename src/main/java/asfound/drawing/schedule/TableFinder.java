@@ -136,6 +136,11 @@ final class TableFinder {
                 join(sides, columns, limits);
                 return;
             }
+            Optional<List<Side>> plain = PlainSides.of(spines, columns, phrases);
+            if (plain.isPresent()) {
+                join(plain.get(), columns, limits);
+                return;
+            }
             // what is no side may have stood in the way of one: the rest is tried without the worst
             Spine worst = sides.stream()
                     .filter(s -> poor.contains(s.spine()))

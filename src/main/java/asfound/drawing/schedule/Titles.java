@@ -51,6 +51,9 @@ final class Titles {
                     + "|relay|device|feeder|keyed|note|notes|id|no|name|ref|tag|mark|number|schedule|directory|data",
             Pattern.CASE_INSENSITIVE);
 
+    /** {@code SUBPANEL}, as one word. */
+    private static final Pattern RUN_TOGETHER = Pattern.compile("^SUB(?=PANEL)", Pattern.CASE_INSENSITIVE);
+
     private Titles() {}
 
     /** The name that a phrase gives; empty where it gives none. */
@@ -78,8 +81,9 @@ final class Titles {
         return false;
     }
 
-    private static Optional<String> nameOf(String t) {
-        if (!mayBeTitle(t)) return Optional.empty();
+    private static Optional<String> nameOf(String text) {
+        if (!mayBeTitle(text)) return Optional.empty();
+        String t = RUN_TOGETHER.matcher(text).replaceFirst("SUB-");
         Optional<String> plain = nameBy(t);
         if (plain.isPresent()) return plain;
         Matcher kind = BEFORE_KIND.matcher(t);

@@ -47,7 +47,8 @@ final class Values {
         if (text.isBlank() || text.length() > 90) return false;
         return switch (field) {
             case DESIGNATION -> NameText.isNameBehindItsWord(text);
-            case LOCATION, MOUNTING -> !NOTHING.matcher(text).matches() && text.length() < 60;
+            case LOCATION, MOUNTING ->
+                !NOTHING.matcher(text).matches() && text.length() < 60 && Headings.weight(text, Role.POSITION) < 0.8;
             case FED_FROM ->
                 !NOTHING.matcher(text).matches()
                         && text.length() < 60
