@@ -180,12 +180,20 @@ final class SpineFinder {
         boolean otherwise = !above.isEmpty()
                 && above.get(0).left() < spine.right() + 0.2 * spine.size()
                 && above.get(0).right() > spine.left() - 0.2 * spine.size()
-                && Titles.nameIn(above.get(0).text()).isEmpty()
+                && !isOfTitle(above.get(0))
                 && phrases.meanings().weigh(above.get(0).text()).entrySet().stream()
                         .anyMatch(e -> e.getKey() != Role.PANEL && e.getValue() >= 0.8);
         return !otherwise && run.size() >= UNHEADED_ROWS && spine.regular() >= 0.75 && areOnceEach(spine)
                 ? Optional.of(spine)
                 : Optional.empty();
+    }
+
+    /** It stands on the line that names the panel: {@code Panel C-9  Location Print shop} heads no column. */
+    private boolean isOfTitle(Phrase p) {
+        List<Phrase> line = phrases.near(p.centreY(), 0.3 * p.size());
+        String whole = String.join(" ", line.stream().map(Phrase::text).toList());
+        return Titles.nameIn(whole).isPresent()
+                || line.stream().anyMatch(o -> Titles.nameIn(o.text()).isPresent());
     }
 
     /** A position has one row; numbers of poles come again and again, though some of them rise. */
@@ -198,8 +206,8 @@ final class SpineFinder {
     private List<Phrase> above(List<Token> run) {
         Patience.check();
         Phrase first = run.get(0).phrase();
-        double[] cell = cell(run);
         double[] blank = blankBeside(run);
+        double[] cell = cell(run, blank);
         List<Phrase> over = over(first, cell[0], cell[1]), wide = over(first, blank[0], blank[1]);
         boolean nearer = !wide.isEmpty()
                 && (over.isEmpty() || wide.get(0).centreY() > over.get(0).centreY() + 0.5 * first.size());
@@ -246,7 +254,7 @@ final class SpineFinder {
     }
 
     /** The edges that a heading must overlap: the upright rules beside the column, or a little more than its entries. */
-    private double[] cell(List<Token> run) {
+    private double[] cell(List<Token> run, double[] blank) {
         Phrase first = run.get(0).phrase();
         double size = first.size(), y = first.centreY();
         double left = run.stream().mapToDouble(t -> t.phrase().left()).min().orElse(first.left());
@@ -260,7 +268,10 @@ final class SpineFinder {
         boolean ruled = ruledRight - ruledLeft < WIDEST_CELL * size;
         return ruled
                 ? new double[] {ruledLeft + 0.1 * size, ruledRight - 0.1 * size}
-                : new double[] {first.left() - size, first.right() + size};
+                : new double[] {
+                    Math.max(first.left() - size, Math.min(left, blank[0])),
+                    Math.min(first.right() + size, Math.max(right, blank[1]))
+                };
     }
 
     /** The heading that says that the column holds positions: one phrase, two above each other, or a turned text. */
