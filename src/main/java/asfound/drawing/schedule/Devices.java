@@ -109,11 +109,33 @@ final class Devices {
      * rows, as in a joined cell without rules.
      */
     private boolean isAboveItsEntry(int r) {
-        if (r + 1 >= rows.size() || !isLoadAlone(r) || taken.contains(r + 1)) return false;
+        if (r + 1 >= rows.size() || taken.contains(r + 1)) return false;
         if (rows.get(r + 1).number() != rows.get(r).number() + step) return false;
         int poles = read.get(r + 1).poles().orElse(1);
+        if (!isLoadAlone(r)) return isUnwritten(r) && hasNoRoomBelow(r + 1, poles);
         boolean below = r + 2 < rows.size() && !taken.contains(r + 2) && isLoadAlone(r + 2);
         return poles == 3 && below || poles == 2 && !below;
+    }
+
+    /** Nothing stands beside the position on a sheet that says of each space that it is one. */
+    private boolean isUnwritten(int r) {
+        Row row = rows.get(r);
+        return row.number() > 0
+                && row.isBlank()
+                && !row.hasMark()
+                && rows.stream().anyMatch(Devices::isWrittenSpace);
+    }
+
+    /** Its poles would fall on the next device if it began with its entry: it begins in the blank row above. */
+    private boolean hasNoRoomBelow(int r, int poles) {
+        if (poles != 2 && poles != 3) return false;
+        boolean between = poles == 2
+                || r + 1 < rows.size()
+                        && !taken.contains(r + 1)
+                        && rows.get(r + 1).isBlank()
+                        && !rows.get(r + 1).hasMark();
+        Integer last = rowOf.get(rows.get(r).number() + (poles - 1) * step);
+        return between && last != null && !rows.get(last).isWithoutDevice();
     }
 
     private boolean isLoadAlone(int r) {

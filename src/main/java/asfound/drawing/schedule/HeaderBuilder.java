@@ -71,6 +71,7 @@ final class HeaderBuilder {
         for (Phrase p : region.loose()) {
             loose(p.text(), p.box(), Field.OTHER);
         }
+        if (!best.containsKey(Field.LOCATION)) UnlabelledPlace.in(region).ifPresent(v -> best.put(Field.LOCATION, v));
     }
 
     /** Takes the name from the title nearest to the directory, though its first words be a label: {@code PANEL: L2A}. */

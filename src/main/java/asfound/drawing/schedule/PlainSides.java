@@ -3,10 +3,13 @@ package asfound.drawing.schedule;
 import asfound.model.Box;
 import asfound.model.Directory.Use;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Directories without headings, as they are typed for a panel's door or written down by whoever traced the circuits: numbers
@@ -129,12 +132,16 @@ final class PlainSides {
         return words <= WORDS && side.columns().stream().allMatch(c -> isHeadedByNothing(side, c));
     }
 
-    /** What stands over it is nothing, or belongs to the title. */
+    /** What stands over it is nothing, or belongs to the title's line or one above. */
     private boolean isHeadedByNothing(Side side, Column c) {
-        return c.heading().isEmpty()
-                || title(List.of(side))
-                        .filter(t -> t.text().contains(c.heading()))
-                        .isPresent();
+        if (c.heading().isEmpty()) return true;
+        Optional<Phrase> title = title(List.of(side));
+        if (title.isEmpty()) return false;
+        Set<String> words = new HashSet<>();
+        double size = title.get().size(), level = title.get().centreY();
+        phrases.between(level - 5 * size, level + 0.3 * size)
+                .forEach(p -> words.addAll(Arrays.asList(p.text().split(" "))));
+        return words.containsAll(Arrays.asList(c.heading().split(" ")));
     }
 
     private Optional<Phrase> title(List<Side> sides) {
