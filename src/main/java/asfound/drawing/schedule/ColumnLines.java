@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The lines of text in each column of a side. A word belongs to the column that it stands in; words of a description that
@@ -21,6 +22,8 @@ final class ColumnLines {
             return box.centreY();
         }
     }
+
+    private static final Pattern FORM = Pattern.compile("_{3,}");
 
     private final Phrases phrases;
     private final Looks looks = new Looks();
@@ -53,9 +56,17 @@ final class ColumnLines {
         }
         taken.addAll(own);
         return Phrase.lines(own).stream()
+                .map(ColumnLines::written)
                 .map(Phrase::of)
                 .map(whole -> new Line(whole.text(), whole.box()))
                 .toList();
+    }
+
+    /** What is written upon the line of a form, without the line. */
+    private static List<Word> written(List<Word> line) {
+        List<Word> said =
+                line.stream().filter(w -> !FORM.matcher(w.text()).matches()).toList();
+        return said.isEmpty() ? line : said;
     }
 
     /** The words of the columns that were asked for. */

@@ -34,8 +34,11 @@ final class ColumnWeights {
      * @param texts what stands in the column, line by line
      */
     Map<Role, Double> of(String heading, List<String> texts) {
-        return known.computeIfAbsent(
-                new Said(heading, texts), said -> weights(meanings.weigh(heading), looks.of(texts)));
+        return known.computeIfAbsent(new Said(heading, texts), said -> {
+            Map<Role, Double> byHeading = meanings.weigh(heading), weights = weights(byHeading, looks.of(texts));
+            LoadClasses.correct(heading, byHeading, weights);
+            return weights;
+        });
     }
 
     private static Map<Role, Double> weights(Map<Role, Double> byHeading, List<Look> entries) {

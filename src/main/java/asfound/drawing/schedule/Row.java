@@ -70,6 +70,11 @@ final class Row {
         // two figures put together would be read as one, with a space between its thousands
         if (there != null && role.isLoad() && !Texts.saysNothing(there.text()) && !Texts.saysNothing(cell.text()))
             mixed = true;
+        // of two marks that which carries on: a ditto written upon the line of a form
+        if (there != null && role == Role.DESCRIPTION && Texts.isMark(there.text()) && Texts.isMark(cell.text())) {
+            cells.put(role, Texts.isDitto(cell.text()) ? cell : there);
+            return;
+        }
         if (there != null
                 && (device || role == Role.DESCRIPTION)
                 && Texts.isMark(there.text()) != Texts.isMark(cell.text())) {
