@@ -57,16 +57,19 @@ public final class PageReader {
         } catch (StreamCheck.TooMuchException e) {
             throw new ExpandingException(e);
         }
-        List<Glyph> letters = seen.stream().filter(g -> !g.isSpace()).toList();
-        int unknown = (int)
-                letters.stream().filter(g -> g.text().contains(Glyph.UNKNOWN)).count();
+        int letters = 0, unknown = 0;
+        for (Glyph g : seen) {
+            if (g.isSpace()) continue;
+            letters++;
+            if (g.text().contains(Glyph.UNKNOWN)) unknown++;
+        }
         return new Page(
                 number,
                 scan.width(),
                 scan.height(),
                 sheets(number, scan, seen),
-                letters.size(),
-                scan.drawn() - letters.size(),
+                letters,
+                scan.drawn() - letters,
                 scan.undrawn(),
                 unknown,
                 scan.imageShare(),
@@ -127,9 +130,7 @@ public final class PageReader {
             Turn own = new Turn(q, turn.width(), turn.height());
             if (q != turn.quarters()) words.addAll(words(running(seen, q, own), false, own, turn, downRules));
         }
-        words.sort(Comparator.comparingDouble(Word::bottom)
-                .thenComparingDouble(Word::left)
-                .thenComparing(Word::text));
+        words.sort(PageReader::fromTopLeft);
         return new Sheet(
                 turn.frameWidth(),
                 turn.frameHeight(),
@@ -137,6 +138,12 @@ public final class PageReader {
                 Rules.joined(across),
                 downRules,
                 box -> Place.page(file, number, turn.toPage(box)));
+    }
+
+    private static int fromTopLeft(Word a, Word b) {
+        int line = Double.compare(a.bottom(), b.bottom());
+        int place = line != 0 ? line : Double.compare(a.left(), b.left());
+        return place != 0 ? place : a.text().compareTo(b.text());
     }
 
     private static void add(Box b, List<Rule> across, List<Rule> down) {

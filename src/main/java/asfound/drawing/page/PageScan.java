@@ -61,7 +61,9 @@ final class PageScan extends ContentWalk {
 
     /** How many letters there are, spaces left out, those under filled areas counted in. */
     int drawn() {
-        return (int) letters.all().stream().filter(g -> !g.isSpace()).count();
+        int drawn = 0;
+        for (Glyph g : letters.all()) if (!g.isSpace()) drawn++;
+        return drawn;
     }
 
     /** How many letters, spaces left out, are not drawn at all. */

@@ -2,7 +2,6 @@ package asfound.drawing.page;
 
 import asfound.model.Box;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** Puts together what was set with a space between every two letters: {@code P A N E L   E M - 2}. */
@@ -16,13 +15,10 @@ final class SpacedType {
     private SpacedType() {}
 
     static List<Word> joined(List<Word> words) {
-        List<Word> sorted = new ArrayList<>(words);
-        List<Word> out = new ArrayList<>();
-        sorted.sort(Comparator.comparingDouble((Word w) -> Math.round(w.bottom() / (0.3 * w.size())))
-                .thenComparingDouble(Word::left)
-                .thenComparing(Word::text));
+        List<Word> out = new ArrayList<>(words.size());
         List<Word> open = new ArrayList<>();
-        for (Word w : sorted) {
+        for (int i : byLine(words)) {
+            Word w = words.get(i);
             boolean single = w.text().codePointCount(0, w.text().length()) == 1;
             // another word on the line ends a row of letters
             if (!single) {
@@ -39,6 +35,25 @@ final class SpacedType {
         }
         out.addAll(together(open));
         return out;
+    }
+
+    private static int[] byLine(List<Word> words) {
+        int[] all = new int[words.size()];
+        double[] lines = new double[all.length];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = i;
+            lines[i] = Math.round(words.get(i).bottom() / (0.3 * words.get(i).size()));
+        }
+        Ordered.sort(all, all.length, (a, b) -> {
+            int line = Double.compare(lines[a], lines[b]);
+            int place = line != 0
+                    ? line
+                    : Double.compare(words.get(a).left(), words.get(b).left());
+            return place != 0
+                    ? place
+                    : words.get(a).text().compareTo(words.get(b).text());
+        });
+        return all;
     }
 
     private static boolean follows(Word a, Word b) {

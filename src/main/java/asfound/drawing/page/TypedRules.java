@@ -2,10 +2,9 @@ package asfound.drawing.page;
 
 import asfound.model.Box;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * What is drawn with letters and says nothing: bars one below the other that part columns, rows of dashes that part rows, and
@@ -13,9 +12,6 @@ import java.util.Set;
  */
 final class TypedRules {
 
-    private static final String BARS = "|│┃║¦";
-    private static final String DASHES = "-=_+─━═┼├┤┬┴┌┐└┘╪╞╡";
-    private static final String DOTS = ".·";
     private static final int FEWEST_BARS = 5;
     private static final int FEWEST_DASHES = 12;
     private static final int FEWEST_DOTS = 4;
@@ -24,17 +20,20 @@ final class TypedRules {
     /** The widest gap between the letters of one drawn line, in sizes of its type. */
     private static final double GAP = 2.5;
 
-    private final List<Glyph> letters;
+    private final List<Glyph> all;
+    private final Glyph[] letters;
     /** Of each letter. */
     private final Kind[] kinds;
 
-    private final Set<Integer> gone = new HashSet<>();
+    private final BitSet gone = new BitSet();
     private final List<Rule> across = new ArrayList<>();
     private final List<Rule> down = new ArrayList<>();
 
-    private TypedRules(List<Glyph> letters) {
-        this.letters = letters;
-        kinds = letters.stream().map(Kind::of).toArray(Kind[]::new);
+    private TypedRules(List<Glyph> all) {
+        this.all = all;
+        letters = all.toArray(Glyph[]::new);
+        kinds = new Kind[letters.length];
+        for (int i = 0; i < letters.length; i++) kinds[i] = Kind.of(letters[i]);
     }
 
     /** What a letter can be part of. */
@@ -46,12 +45,15 @@ final class TypedRules {
         DOT;
 
         static Kind of(Glyph g) {
-            if (g.text().length() != 1) return g.isSpace() ? SPACE : TEXT;
-            char c = g.text().charAt(0);
-            if (BARS.indexOf(c) >= 0) return BAR;
-            if (DASHES.indexOf(c) >= 0) return DASH;
-            if (DOTS.indexOf(c) >= 0) return DOT;
-            return g.isSpace() ? SPACE : TEXT;
+            if (g.isSpace()) return SPACE;
+            if (g.text().length() != 1) return TEXT;
+            return switch (g.text().charAt(0)) {
+                case '|', '│', '┃', '║', '¦' -> BAR;
+                case '-', '=', '_', '+', '─', '━', '═', '┼', '├', '┤', '┬', '┴', '┌', '┐', '└', '┘', '╪', '╞', '╡' ->
+                    DASH;
+                case '.', '·' -> DOT;
+                default -> TEXT;
+            };
         }
     }
 
@@ -59,7 +61,7 @@ final class TypedRules {
     static TypedRules of(List<Glyph> letters) {
         TypedRules typed = new TypedRules(letters);
         boolean dashed = typed.count(Kind.DASH) >= FEWEST_DASHES, dotted = typed.count(Kind.DOT) >= FEWEST_DOTS;
-        List<Integer> byLine = dashed || dotted ? typed.inLines() : List.of();
+        int[] byLine = dashed || dotted ? typed.inLines() : new int[0];
         if (dashed) typed.dashes(byLine);
         if (dotted) typed.dots(byLine);
         if (typed.count(Kind.BAR) >= FEWEST_BARS) typed.bars();
@@ -68,11 +70,11 @@ final class TypedRules {
 
     /** With spaces for what was drawn. */
     List<Glyph> letters() {
-        if (gone.isEmpty()) return letters;
-        List<Glyph> out = new ArrayList<>(letters.size());
-        for (int i = 0; i < letters.size(); i++) {
-            Glyph g = letters.get(i);
-            out.add(gone.contains(i) ? new Glyph(" ", g.box(), g.size(), g.quarters(), g.piece()) : g);
+        if (gone.isEmpty()) return all;
+        List<Glyph> out = new ArrayList<>(letters.length);
+        for (int i = 0; i < letters.length; i++) {
+            Glyph g = letters[i];
+            out.add(gone.get(i) ? new Glyph(" ", g.box(), g.size(), g.quarters(), g.piece()) : g);
         }
         return out;
     }
@@ -96,41 +98,48 @@ final class TypedRules {
     }
 
     /** All letters but spaces, line by line and from left to right. */
-    private List<Integer> inLines() {
-        List<Integer> out = new ArrayList<>();
-        long[] lines = new long[letters.size()];
-        for (int i = 0; i < letters.size(); i++) {
-            lines[i] = Math.round(letters.get(i).box().bottom() * 2);
-            if (!is(i, Kind.SPACE)) out.add(i);
+    private int[] inLines() {
+        int[] out = new int[letters.length];
+        long[] lines = new long[letters.length];
+        int n = 0;
+        for (int i = 0; i < letters.length; i++) {
+            lines[i] = Math.round(letters[i].box().bottom() * 2);
+            if (!is(i, Kind.SPACE)) out[n++] = i;
         }
-        out.sort((a, b) -> lines[a] != lines[b]
-                ? Long.compare(lines[a], lines[b])
-                : Double.compare(letters.get(a).box().x(), letters.get(b).box().x()));
-        return out;
+        Ordered.sort(
+                out,
+                n,
+                (a, b) -> lines[a] != lines[b]
+                        ? Long.compare(lines[a], lines[b])
+                        : Double.compare(letters[a].box().x(), letters[b].box().x()));
+        return Arrays.copyOf(out, n);
     }
 
     private boolean follows(int a, int b, double gap) {
-        Glyph x = letters.get(a), y = letters.get(b);
+        Glyph x = letters[a], y = letters[b];
         return Math.abs(x.box().bottom() - y.box().bottom()) < 0.2 * x.size()
                 && y.box().x() - x.box().right() < gap * x.size()
                 && y.box().x() > x.box().x();
     }
 
     /** A stretch of a line in which nothing stands but dashes, crosses and bars. */
-    private void dashes(List<Integer> line) {
-        for (int i = 0; i < line.size(); ) {
-            int j = i + 1, dashes = is(line.get(i), Kind.DASH) ? 1 : 0;
-            boolean drawn = isDrawing(line.get(i));
-            while (j < line.size() && follows(line.get(j - 1), line.get(j), GAP)) {
-                drawn &= isDrawing(line.get(j));
-                if (is(line.get(j), Kind.DASH)) dashes++;
-                j++;
+    private void dashes(int[] line) {
+        for (int i = 0; i < line.length; ) {
+            if (!isDrawing(line[i])) {
+                i++;
+                continue;
             }
-            if (drawn && dashes >= FEWEST_DASHES) {
-                List<Integer> own = line.subList(i, j);
-                Box box = around(own);
+            int j = i, dashes = 0;
+            do {
+                if (is(line[j++], Kind.DASH)) dashes++;
+            } while (j < line.length && isDrawing(line[j]) && follows(line[j - 1], line[j], GAP));
+            boolean alone = dashes >= FEWEST_DASHES
+                    && !(i > 0 && follows(line[i - 1], line[i], GAP))
+                    && !(j < line.length && follows(line[j - 1], line[j], GAP));
+            if (alone) {
+                Box box = around(line, i, j);
                 across.add(new Rule(box.centreY(), box.x(), box.right()));
-                own.stream().filter(k -> !is(k, Kind.BAR)).forEach(gone::add);
+                for (int k = i; k < j; k++) if (!is(line[k], Kind.BAR)) gone.set(line[k]);
             }
             i = j;
         }
@@ -141,41 +150,45 @@ final class TypedRules {
     }
 
     /** Dots in a row with a text that they begin behind or end before. */
-    private void dots(List<Integer> line) {
-        for (int i = 0; i < line.size(); ) {
+    private void dots(int[] line) {
+        for (int i = 0; i < line.length; ) {
             int j = i;
-            while (j < line.size() && is(line.get(j), Kind.DOT) && (j == i || follows(line.get(j - 1), line.get(j), 1)))
-                j++;
+            while (j < line.length && is(line[j], Kind.DOT) && (j == i || follows(line[j - 1], line[j], 1))) j++;
             if (j - i >= FEWEST_DOTS) {
-                boolean behind = i > 0 && follows(line.get(i - 1), line.get(i), 1);
-                boolean before = j < line.size() && follows(line.get(j - 1), line.get(j), 1);
-                if (behind || before) gone.addAll(line.subList(i, j));
+                boolean behind = i > 0 && follows(line[i - 1], line[i], 1);
+                boolean before = j < line.length && follows(line[j - 1], line[j], 1);
+                if (behind || before) for (int k = i; k < j; k++) gone.set(line[k]);
             }
             i = Math.max(j, i + 1);
         }
     }
 
     private void bars() {
-        List<Integer> bars = new ArrayList<>();
-        for (int i = 0; i < letters.size(); i++) if (is(i, Kind.BAR)) bars.add(i);
-        bars.sort(Comparator.comparingLong(
-                        (Integer i) -> Math.round(letters.get(i).box().centreX() * 2))
-                .thenComparingDouble(i -> letters.get(i).box().y()));
-        for (int i = 0; i < bars.size(); ) {
+        int[] bars = new int[letters.length];
+        int n = 0;
+        for (int i = 0; i < letters.length; i++) if (is(i, Kind.BAR)) bars[n++] = i;
+        Ordered.sort(bars, n, this::columnByColumn);
+        for (int i = 0; i < n; ) {
             int j = i + 1;
-            while (j < bars.size() && isBelow(bars.get(j - 1), bars.get(j))) j++;
+            while (j < n && isBelow(bars[j - 1], bars[j])) j++;
             if (j - i >= FEWEST_BARS) {
-                Box box = around(bars.subList(i, j));
-                double more = 0.3 * letters.get(bars.get(i)).size();
+                Box box = around(bars, i, j);
+                double more = 0.3 * letters[bars[i]].size();
                 down.add(new Rule(box.centreX(), box.y() - more, box.bottom() + more));
-                gone.addAll(bars.subList(i, j));
+                for (int k = i; k < j; k++) gone.set(bars[k]);
             }
             i = j;
         }
     }
 
+    private int columnByColumn(int a, int b) {
+        Box x = letters[a].box(), y = letters[b].box();
+        int column = Long.compare(Math.round(x.centreX() * 2), Math.round(y.centreX() * 2));
+        return column != 0 ? column : Double.compare(x.y(), y.y());
+    }
+
     private boolean isBelow(int a, int b) {
-        Glyph x = letters.get(a), y = letters.get(b);
+        Glyph x = letters[a], y = letters[b];
         double step = y.box().bottom() - x.box().bottom();
         return Math.abs(x.box().centreX() - y.box().centreX()) < 0.15 * x.size()
                 && step > 0.5 * x.size()
@@ -183,7 +196,9 @@ final class TypedRules {
                 && Math.abs(x.size() - y.size()) < 0.1 * x.size();
     }
 
-    private Box around(List<Integer> own) {
-        return own.stream().map(k -> letters.get(k).box()).reduce(Box::union).orElseThrow();
+    private Box around(int[] some, int from, int to) {
+        Box box = letters[some[from]].box();
+        for (int i = from + 1; i < to; i++) box = box.union(letters[some[i]].box());
+        return box;
     }
 }

@@ -3,7 +3,6 @@ package asfound.drawing.page;
 import asfound.model.Box;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -39,7 +38,7 @@ final class WordBuilder {
             size = g.size();
         }
 
-        void add(String more, Box where, int count) {
+        void add(CharSequence more, Box where, int count) {
             text.append(more);
             box = box.union(where);
             letters += count;
@@ -48,6 +47,16 @@ final class WordBuilder {
         double baseline() {
             return box.bottom();
         }
+
+        static int byLine(Run a, Run b) {
+            int line = Double.compare(a.baseline(), b.baseline());
+            return line != 0 ? line : byPlace(a, b);
+        }
+
+        static int byPlace(Run a, Run b) {
+            int place = Double.compare(a.box.x(), b.box.x());
+            return place != 0 ? place : a.text.compareTo(b.text);
+        }
     }
 
     /** The words of letters that all run from left to right in their frame. */
@@ -55,9 +64,9 @@ final class WordBuilder {
         List<Glyph> once = Doubles.without(letters);
         WordBuilder builder = new WordBuilder(down, tracking(once));
         List<Run> runs = builder.inOrderOfContent(once);
-        List<Box> spaces = once.stream().filter(Glyph::isSpace).map(Glyph::box).toList();
         List<Word> words = new ArrayList<>();
-        for (Run r : builder.sideBySide(runs, spaces)) words.add(new Word(r.text.toString(), r.box, r.size, upright));
+        for (Run r : builder.sideBySide(runs, new Blanks(once)))
+            words.add(new Word(r.text.toString(), r.box, r.size, upright));
         return words;
     }
 
@@ -103,13 +112,9 @@ final class WordBuilder {
                 && (gap < 0.08 || !down.separates(run.box.right() - 0.5, g.box().x() + 0.5, middle(g.box())));
     }
 
-    private List<Run> sideBySide(List<Run> runs, List<Box> spaces) {
+    private List<Run> sideBySide(List<Run> runs, Blanks blanks) {
         List<Run> sorted = new ArrayList<>(runs);
-        sorted.sort(Comparator.comparingDouble(Run::baseline)
-                .thenComparingDouble(r -> r.box.x())
-                .thenComparing(r -> r.text.toString()));
-        List<Box> blanks = new ArrayList<>(spaces);
-        blanks.sort(Comparator.comparingDouble(Box::bottom).thenComparingDouble(Box::x));
+        sorted.sort(Run::byLine);
         List<Run> out = new ArrayList<>();
         for (int i = 0; i < sorted.size(); ) {
             int j = i + 1;
@@ -121,13 +126,12 @@ final class WordBuilder {
         return out;
     }
 
-    private void joinLine(List<Run> line, List<Box> blanks, List<Run> out) {
+    private void joinLine(List<Run> line, Blanks blanks, List<Run> out) {
         List<Run> byX = new ArrayList<>(line);
-        byX.sort(Comparator.comparingDouble((Run r) -> r.box.x()).thenComparing(r -> r.text.toString()));
+        byX.sort(Run::byPlace);
         Run open = null;
         for (Run r : byX) {
-            if (open != null && touches(open, r) && !blankBetween(open, r, blanks))
-                open.add(r.text.toString(), r.box, r.letters);
+            if (open != null && touches(open, r) && !blankBetween(open, r, blanks)) open.add(r.text, r.box, r.letters);
             else {
                 if (open != null) out.add(open);
                 open = r;
@@ -149,24 +153,12 @@ final class WordBuilder {
         return run.letters > 1 ? Math.min(0.9 * run.size, 0.45 * run.box.w()) : 0.5;
     }
 
-    private static boolean blankBetween(Run a, Run b, List<Box> blanks) {
-        double low = a.box.bottom() - 0.2 * a.size, high = a.box.bottom() + 0.2 * a.size;
-        int i = firstAtOrBelow(blanks, low);
-        for (; i < blanks.size() && blanks.get(i).bottom() <= high; i++) {
-            double x = blanks.get(i).centreX();
-            if (x > a.box.right() - 0.1 * a.size && x < b.box.x() + 0.1 * b.size) return true;
-        }
-        return false;
-    }
-
-    private static int firstAtOrBelow(List<Box> sorted, double bottom) {
-        int low = 0, high = sorted.size();
-        while (low < high) {
-            int mid = (low + high) >>> 1;
-            if (sorted.get(mid).bottom() < bottom) low = mid + 1;
-            else high = mid;
-        }
-        return low;
+    private static boolean blankBetween(Run a, Run b, Blanks blanks) {
+        return blanks.between(
+                a.box.right() - 0.1 * a.size,
+                b.box.x() + 0.1 * b.size,
+                a.box.bottom() - 0.2 * a.size,
+                a.box.bottom() + 0.2 * a.size);
     }
 
     private static double middle(Box box) {
