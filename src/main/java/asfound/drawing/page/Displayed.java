@@ -35,12 +35,27 @@ record Displayed(double left, double bottom, double across, double up, int rotat
 
     /** A point of the page's own space. */
     Point2D shown(Point2D p) {
-        double x = p.getX() - left, y = p.getY() - bottom;
+        double x = p.getX(), y = p.getY();
+        return new Point2D.Double(shownX(x, y), shownY(x, y));
+    }
+
+    /** How far a point of the page's own space lies from the left edge. */
+    double shownX(double x, double y) {
         return switch (rotation) {
-            case 90 -> new Point2D.Double(y, x);
-            case 180 -> new Point2D.Double(across - x, y);
-            case 270 -> new Point2D.Double(up - y, across - x);
-            default -> new Point2D.Double(x, up - y);
+            case 90 -> y - bottom;
+            case 180 -> across - (x - left);
+            case 270 -> up - (y - bottom);
+            default -> x - left;
+        };
+    }
+
+    /** How far it lies below the top edge. */
+    double shownY(double x, double y) {
+        return switch (rotation) {
+            case 90 -> x - left;
+            case 180 -> y - bottom;
+            case 270 -> across - (x - left);
+            default -> up - (y - bottom);
         };
     }
 }

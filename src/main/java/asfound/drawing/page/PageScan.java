@@ -10,7 +10,6 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType3Font;
 import org.apache.pdfbox.pdmodel.graphics.blend.BlendMode;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDPattern;
@@ -30,6 +29,7 @@ final class PageScan extends ContentWalk {
 
     private final Displayed page;
     private final PlacedLetters letters;
+    private final ShownText text;
     private final List<Rule> across = new ArrayList<>();
     private final List<Rule> down = new ArrayList<>();
     private final PathPieces path = new PathPieces();
@@ -45,6 +45,7 @@ final class PageScan extends ContentWalk {
         super(page, hidden, mostObjects, mostBytes, deadlineNanos);
         this.page = Displayed.of(page);
         letters = new PlacedLetters(this.page);
+        text = new ShownText(letters, this::step);
     }
 
     @Override
@@ -61,9 +62,7 @@ final class PageScan extends ContentWalk {
 
     /** How many letters there are, spaces left out, those under filled areas counted in. */
     int drawn() {
-        int drawn = 0;
-        for (Glyph g : letters.all()) if (!g.isSpace()) drawn++;
-        return drawn;
+        return letters.drawn();
     }
 
     /** How many letters, spaces left out, are not drawn at all. */
@@ -110,23 +109,39 @@ final class PageScan extends ContentWalk {
     }
 
     @Override
-    protected void showGlyph(Matrix place, PDFont font, int code, Vector advance) throws IOException {
-        glyph(place, font, code, advance);
-    }
-
-    @Override
-    protected void showType3Glyph(Matrix place, PDType3Font font, int code, Vector advance) throws IOException {
-        glyph(place, font, code, advance);
-    }
-
-    private void glyph(Matrix place, PDFont font, int code, Vector advance) throws IOException {
-        step();
-        if (!isHidden() && letters.add(place, font, code, advance, piece) && isUndrawn()) undrawn++;
+    protected void showText(byte[] string) throws IOException {
+        int before = letters.drawn();
+        try {
+            PDFont font = getGraphicsState().getTextState().getFont();
+            if (font == null || font.isVertical()) super.showText(string);
+            else text.show(string, font, getGraphicsState(), isHidden(), piece);
+        } finally {
+            if (isUndrawn()) undrawn += letters.drawn() - before;
+        }
     }
 
     private boolean isUndrawn() {
         RenderingMode mode = getGraphicsState().getTextState().getRenderingMode();
         return mode == RenderingMode.NEITHER || mode == RenderingMode.NEITHER_CLIP;
+    }
+
+    /** A letter that the library places: of a font that runs down the page, or that is missing. */
+    @Override
+    protected void showGlyph(Matrix place, PDFont font, int code, Vector advance) throws IOException {
+        step();
+        if (isHidden()) return;
+        FontLetters own = text.of(font);
+        letters.add(
+                own.letter(code),
+                advance.getX(),
+                own.height(),
+                place.getScaleX(),
+                place.getShearY(),
+                place.getShearX(),
+                place.getScaleY(),
+                place.getTranslateX(),
+                place.getTranslateY(),
+                piece);
     }
 
     @Override
