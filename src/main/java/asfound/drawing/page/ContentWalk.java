@@ -1,6 +1,7 @@
 package asfound.drawing.page;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.contentstream.operator.Operator;
@@ -33,6 +34,9 @@ abstract class ContentWalk extends PDFGraphicsStreamEngine {
     private final HiddenContent hidden;
     private final PageContent content;
     private int steps;
+    /** The content of the page until it is met; null where the library unpacks it itself. */
+    private byte[] unpacked;
+
     private boolean tooDeep;
 
     ContentWalk(PDPage page, HiddenContent hidden, int mostObjects, long mostBytes, long deadlineNanos) {
@@ -48,8 +52,9 @@ abstract class ContentWalk extends PDFGraphicsStreamEngine {
 
     /** Goes through the page, and through what its form fields and text notes show. */
     void scan() throws IOException {
-        content.of(getPage());
-        processPage(getPage());
+        unpacked = content.of(getPage()).orElse(null);
+        processPage(unpacked == null ? getPage() : new UnpackedPage(getPage()));
+        unpacked = null; // a page may hold none
         for (PDAnnotation note : getPage().getAnnotations()) {
             String kind = note.getSubtype();
             boolean shown = !note.isHidden() && !note.isNoView();
@@ -81,10 +86,26 @@ abstract class ContentWalk extends PDFGraphicsStreamEngine {
 
     @Override
     protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
+        if (unpacked != null) {
+            follow();
+            return;
+        }
         step();
         super.processOperator(operator, operands);
         if (OperatorName.SET_FONT_AND_SIZE.equals(operator.getName()))
             content.font(getGraphicsState().getTextState().getFont());
+    }
+
+    private void follow() throws IOException {
+        ContentParser parser = new ContentParser(unpacked);
+        unpacked = null;
+        List<COSBase> operands = new ArrayList<>();
+        for (Object token = parser.parseNextToken(); token != null; token = parser.parseNextToken()) {
+            if (token instanceof Operator operator) {
+                processOperator(operator, operands);
+                operands.clear();
+            } else operands.add((COSBase) token);
+        }
     }
 
     /** The library passes over what fails in a form, and would pass over our own limits with it. */

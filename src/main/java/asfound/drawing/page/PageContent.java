@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -43,25 +44,38 @@ final class PageContent {
         if (lost.size() < MOST_TOLD && !lost.contains(what)) lost.add(what);
     }
 
-    /** Looks at what a page consists of, before it is gone through. */
-    void of(PDPage page) throws IOException {
+    /**
+     * Looks at what a page consists of, before it is gone through.
+     *
+     * @return what it unpacks to; empty where it is damaged, too large to be kept or there is none
+     */
+    Optional<byte[]> of(PDPage page) throws IOException {
         COSBase entry = page.getCOSObject().getItem(COSName.CONTENTS);
-        if (entry == null || entry instanceof COSNull) return; // a blank page
+        if (entry == null || entry instanceof COSNull) return Optional.empty(); // a blank page
         ContentSyntax syntax = new ContentSyntax();
+        Unpacked unpacked = new Unpacked();
         boolean whole = true;
         if (resolved(entry) instanceof COSArray parts)
-            for (int i = 0; i < parts.size(); i++) whole &= part(parts.get(i), syntax);
-        else whole = part(entry, syntax);
+            for (int i = 0; i < parts.size(); i++) {
+                whole &= part(parts.get(i), syntax, unpacked);
+                unpacked.write('\n');
+            }
+        else {
+            whole = part(entry, syntax, unpacked);
+            // the library leaves the prediction in there, and what is read is what it makes of it
+            if (resolved(entry) instanceof COSStream stream && StreamCheck.isPredictedAlone(stream)) unpacked.drop();
+        }
         if (whole && !syntax.isClosed()) lose("a text, list or dictionary in its content is not closed");
+        return whole ? unpacked.bytes() : Optional.empty();
     }
 
     private static COSBase resolved(COSBase entry) {
         return entry instanceof COSObject reference ? reference.getObject() : entry;
     }
 
-    private boolean part(COSBase entry, ContentSyntax syntax) throws IOException {
+    private boolean part(COSBase entry, ContentSyntax syntax, Unpacked unpacked) throws IOException {
         COSBase part = resolved(entry);
-        if (part instanceof COSStream stream && check.isWhole(stream, syntax)) return true;
+        if (part instanceof COSStream stream && check.isWhole(stream, syntax, unpacked)) return true;
         lose(
                 part instanceof COSStream
                         ? "a part of its content cannot be unpacked"

@@ -55,6 +55,11 @@ final class StreamCheck {
      * @throws IOException where it holds too much or the time is over
      */
     boolean isWhole(COSStream stream, ContentSyntax syntax) throws IOException {
+        return isWhole(stream, syntax, OutputStream.nullOutputStream());
+    }
+
+    /** The same; {@code copy} is given what there is until the damage. */
+    boolean isWhole(COSStream stream, ContentSyntax syntax, OutputStream copy) throws IOException {
         try (InputStream content = unpacked(stream)) {
             byte[] buffer = new byte[1 << 14];
             for (int n = read(content, buffer); n >= 0; n = read(content, buffer)) {
@@ -62,6 +67,7 @@ final class StreamCheck {
                 unpacked += n;
                 if (unpacked > most) throw new TooMuchException();
                 syntax.add(buffer, n);
+                copy.write(buffer, 0, n);
             }
             syntax.add(new byte[] {'\n'}, 1);
             return true;
@@ -130,6 +136,11 @@ final class StreamCheck {
         try (InputStream strict = new Strict(new ByteArrayInputStream(packed))) {
             strict.transferTo(OutputStream.nullOutputStream());
         }
+    }
+
+    /** Packed in no other way than deflated, with a prediction. */
+    static boolean isPredictedAlone(COSStream stream) {
+        return COSName.FLATE_DECODE.equals(stream.getFilters()) && isPredicted(stream, 0);
     }
 
     private static boolean isPredicted(COSStream stream, int index) {
