@@ -48,18 +48,24 @@ final class ContentSyntax {
     }
 
     private void code(int c) {
-        if (isBlank(c) && last == 'D' && before == 'I' && isBlank(beyond)) in = In.PICTURE;
-        else if (c == '(') {
-            in = In.TEXT;
-            brackets = 1;
-        } else if (c == '<') in = In.HEX;
-        else if (c == '%') in = In.REMARK;
-        else if (c == '[') lists++;
-        else if (c == ']') lists = Math.max(0, lists - 1);
-        else if (c == '>' && last == '>' && !bracketUsed) {
-            dictionaries = Math.max(0, dictionaries - 1);
-            bracketUsed = true; // a third one begins anew
-        } else if (c == '>') bracketUsed = false;
+        switch (c) {
+            case '(' -> {
+                in = In.TEXT;
+                brackets = 1;
+            }
+            case '<' -> in = In.HEX;
+            case '%' -> in = In.REMARK;
+            case '[' -> lists++;
+            case ']' -> lists = Math.max(0, lists - 1);
+            case '>' -> {
+                boolean pair = last == '>' && !bracketUsed;
+                if (pair) dictionaries = Math.max(0, dictionaries - 1);
+                bracketUsed = pair; // a third one begins anew
+            }
+            default -> {
+                if (last == 'D' && before == 'I' && isBlank(c) && isBlank(beyond)) in = In.PICTURE;
+            }
+        }
     }
 
     private void hex(int c) {

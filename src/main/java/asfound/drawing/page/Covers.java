@@ -49,13 +49,15 @@ final class Covers {
                 for (int b = first; b <= last; b++)
                     bands.computeIfAbsent(b, k -> new ArrayList<>()).add(c);
         }
-        List<Glyph> seen = new ArrayList<>();
-        for (int i = 0; i < letters.size(); i++) {
+        int free = all.get(all.size() - 1).before(); // from here on letters are shown over all covers
+        List<Glyph> seen = new ArrayList<>(letters.size());
+        for (int i = 0; i < free; i++) {
             step.taken();
             Glyph g = letters.get(i);
             List<Cover> near = bands.getOrDefault(band(g.box().centreY()), List.of());
             if (!isUnder(g.box(), i, near) && !isUnder(g.box(), i, tall)) seen.add(g);
         }
+        seen.addAll(letters.subList(free, letters.size()));
         return seen;
     }
 

@@ -106,29 +106,40 @@ public final class PageReader {
     }
 
     private List<Sheet> sheets(int number, PageScan scan, List<Glyph> seen) {
-        long[] letters = new long[4];
-        for (Glyph g : seen) letters[g.quarters()]++;
-        long all = IntStream.range(0, 4).mapToLong(q -> letters[q]).sum();
+        List<List<Glyph>> running = byDirection(seen);
         return IntStream.range(0, 4)
                 .boxed()
-                .sorted(Comparator.comparingLong((Integer q) -> -letters[q]).thenComparing(q -> q))
-                .filter(q -> letters[q] > 0 && (letters[q] >= FEW || letters[q] * 10 > all))
-                .map(q -> sheet(number, scan, seen, new Turn(q, scan.width(), scan.height())))
+                .sorted(Comparator.comparingInt((Integer q) -> -running.get(q).size())
+                        .thenComparing(q -> q))
+                .filter(q -> isRead(running.get(q).size(), seen.size()))
+                .map(q -> sheet(number, scan, running, new Turn(q, scan.width(), scan.height())))
                 .toList();
     }
 
-    private Sheet sheet(int number, PageScan scan, List<Glyph> seen, Turn turn) {
+    private static boolean isRead(long letters, long all) {
+        return letters > 0 && (letters >= FEW || letters * 10 > all);
+    }
+
+    /** The letters that run in each direction, as {@link Turn} numbers them. */
+    private static List<List<Glyph>> byDirection(List<Glyph> all) {
+        List<List<Glyph>> running =
+                List.of(new ArrayList<>(all.size()), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        for (Glyph g : all) running.get(g.quarters()).add(g);
+        return running;
+    }
+
+    private Sheet sheet(int number, PageScan scan, List<List<Glyph>> running, Turn turn) {
         List<Rule> across = new ArrayList<>(), down = new ArrayList<>();
         for (Rule r : scan.across()) add(turn.toFrame(new Box(r.from(), r.at(), r.length(), 0)), across, down);
         for (Rule r : scan.down()) add(turn.toFrame(new Box(r.at(), r.from(), 0, r.length())), across, down);
-        TypedRules typed = TypedRules.of(running(seen, turn.quarters(), turn));
+        TypedRules typed = TypedRules.of(inFrame(running, turn));
         across.addAll(typed.across());
         down.addAll(typed.down());
         Rules downRules = Rules.joined(down);
         List<Word> words = new ArrayList<>(words(typed.letters(), true, turn, turn, downRules));
         for (int q = 0; q < 4; q++) {
             Turn own = new Turn(q, turn.width(), turn.height());
-            if (q != turn.quarters()) words.addAll(words(running(seen, q, own), false, own, turn, downRules));
+            if (q != turn.quarters()) words.addAll(words(inFrame(running, own), false, own, turn, downRules));
         }
         words.sort(PageReader::fromTopLeft);
         return new Sheet(
@@ -151,11 +162,13 @@ public final class PageReader {
         else down.add(new Rule(b.centreX(), b.y(), b.bottom()));
     }
 
-    /** The letters that run in one direction, in their own frame. */
-    private static List<Glyph> running(List<Glyph> all, int quarters, Turn own) {
-        List<Glyph> running = new ArrayList<>();
-        for (Glyph g : all) if (g.quarters() == quarters) running.add(g.in(own));
-        return running;
+    /** The letters that run as most of a frame's text, in the frame. */
+    private static List<Glyph> inFrame(List<List<Glyph>> running, Turn own) {
+        List<Glyph> letters = running.get(own.quarters());
+        if (own.quarters() == 0) return letters;
+        List<Glyph> turned = new ArrayList<>(letters.size());
+        for (Glyph g : letters) turned.add(g.in(own));
+        return turned;
     }
 
     /** The words of letters that run in the direction {@code own}, as they lie in the frame of {@code turn}. */

@@ -51,20 +51,25 @@ final class ShownText {
                 new Matrix(size * across, 0, 0, size, 0, rise).multiply(line).multiply(page);
         float a = first.getScaleX(), b = first.getShearY(), c = first.getShearX(), d = first.getScaleY();
         ByteArrayInputStream codes = own.singleBytes() ? null : new ByteArrayInputStream(text);
+        float x = line.getTranslateX(), y = line.getTranslateY();
         for (int at = 0; at < text.length; ) {
             int code = codes == null ? text[at] & 0xFF : font.readCode(codes);
             int next = codes == null ? at + 1 : text.length - codes.available();
             FontLetters.Letter letter = own.letter(code);
-            float x = rise * line.getShearX() + line.getTranslateX(),
-                    y = rise * line.getScaleY() + line.getTranslateY();
-            float e = x * page.getScaleX() + y * page.getShearX() + page.getTranslateX();
-            float f = x * page.getShearY() + y * page.getScaleY() + page.getTranslateY();
+            float lineX = rise * line.getShearX() + x, lineY = rise * line.getScaleY() + y;
+            float e = lineX * page.getScaleX() + lineY * page.getShearX() + page.getTranslateX();
+            float f = lineX * page.getShearY() + lineY * page.getScaleY() + page.getTranslateY();
             if (!Float.isFinite(e) || !Float.isFinite(f)) throw new IllegalArgumentException("no place on any page");
             step.taken();
             if (!hidden) letters.add(letter, letter.advance(), own.height(), a, b, c, d, e, f, piece);
             float space = next == at + 1 && code == ' ' ? set.getWordSpacing() : 0;
-            line.translate((letter.advance() * size + set.getCharacterSpacing() + space) * across, 0);
+            float far = (letter.advance() * size + set.getCharacterSpacing() + space) * across;
+            x += far * line.getScaleX();
+            y += far * line.getShearY();
+            line.setValue(2, 0, x);
+            line.setValue(2, 1, y);
             at = next;
         }
+        if (!Float.isFinite(x) || !Float.isFinite(y)) throw new IllegalArgumentException("no place on any page");
     }
 }

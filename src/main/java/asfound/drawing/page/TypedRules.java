@@ -101,17 +101,18 @@ final class TypedRules {
     private int[] inLines() {
         int[] out = new int[letters.length];
         long[] lines = new long[letters.length];
+        double[] lefts = new double[letters.length];
         int n = 0;
         for (int i = 0; i < letters.length; i++) {
+            if (is(i, Kind.SPACE)) continue;
             lines[i] = Math.round(letters[i].box().bottom() * 2);
-            if (!is(i, Kind.SPACE)) out[n++] = i;
+            lefts[i] = letters[i].box().x();
+            out[n++] = i;
         }
         Ordered.sort(
                 out,
                 n,
-                (a, b) -> lines[a] != lines[b]
-                        ? Long.compare(lines[a], lines[b])
-                        : Double.compare(letters[a].box().x(), letters[b].box().x()));
+                (a, b) -> lines[a] != lines[b] ? Long.compare(lines[a], lines[b]) : Double.compare(lefts[a], lefts[b]));
         return Arrays.copyOf(out, n);
     }
 
