@@ -9,6 +9,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The rows of a delimited text (RFC 4180; comma, semicolon or tab), with what real files do besides: a quotation mark that
@@ -17,6 +19,7 @@ import java.util.Optional;
 final class DelimitedRows {
 
     private static final int SHARED_TEXTS = 200_000;
+    private static final Pattern NAMED = Pattern.compile("\"?sep=([,;\t|])\"?[,;\t|]*\\s*", Pattern.CASE_INSENSITIVE);
 
     private record Line(int number, String text) {}
 
@@ -39,8 +42,18 @@ final class DelimitedRows {
             if (line.isEmpty()) break;
             ahead.add(new Line(lines.number(), line.get()));
         }
-        this.delimiter = mostLikely();
+        Optional<Character> named = named();
+        this.delimiter = named.orElseGet(this::mostLikely);
         this.usualDelimiters = usualCount(delimiter);
+    }
+
+    /** The delimiter that the first line names and nothing else, {@code sep=;}, as spreadsheets read and write it. */
+    private Optional<Character> named() {
+        if (ahead.isEmpty()) return Optional.empty();
+        Matcher m = NAMED.matcher(ahead.peek().text());
+        if (!m.matches()) return Optional.empty();
+        ahead.poll();
+        return Optional.of(m.group(1).charAt(0));
     }
 
     char delimiter() {

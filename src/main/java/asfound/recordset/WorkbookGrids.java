@@ -163,7 +163,8 @@ final class WorkbookGrids {
 
     private static boolean isDay(String format) {
         if (format == null) return false;
-        String bare = format.replaceAll("\"[^\"]*\"|\\[[^]]*]", "").toLowerCase(Locale.ROOT);
-        return bare.contains("y") && (bare.contains("d") || bare.contains("m"));
+        String bare = format.replaceAll("\"[^\"]*\"|\\[[^]]*]|\\\\.", "").toLowerCase(Locale.ROOT);
+        boolean month = bare.contains("m");
+        return bare.contains("y") && (bare.contains("d") || month) || bare.contains("d") && month;
     }
 }

@@ -28,6 +28,9 @@ final class Devices {
 
     private final Map<Integer, Integer> rowOf = new HashMap<>();
     private final Set<Integer> taken = new HashSet<>();
+    /** Positions whose marks carry on a device that is not above them. */
+    private final Set<Integer> strays = new HashSet<>();
+
     private final List<JoinedRows> joined = new ArrayList<>();
     private final boolean spacesWritten;
 
@@ -99,9 +102,18 @@ final class Devices {
         else if (own.poles().isEmpty() && !row.isBlank()) takeMarks(device);
         if (device.isMarkAlone()) {
             cost += 0.7;
-            if (r == 0 && row.number() > 2) device.stray();
+            if (goesOnFromElsewhere(row.number())) {
+                strays.add(row.number());
+                device.stray();
+            }
         }
         return device;
+    }
+
+    /** Above it are no rows of the table, or a mark alone that goes on from elsewhere itself. */
+    private boolean goesOnFromElsewhere(int number) {
+        boolean atHead = number < rows.get(0).number() + step;
+        return number > 2 && (atHead || strays.contains(number - step) || strays.contains(number - 2));
     }
 
     /**
@@ -158,7 +170,10 @@ final class Devices {
     private void takePrinted(JoinedRows device) {
         for (int p : device.positions()) {
             Integer at = rowOf.get(p);
-            if (at != null && !taken.contains(at) && rows.get(at).isBlank()) take(at, device);
+            if (at == null || taken.contains(at)) continue;
+            Row row = rows.get(at);
+            boolean own = row.token().isEmpty() && (row.isWithoutDevice() || row.repeats(device.head()));
+            if (own || row.isBlank()) take(at, device);
         }
     }
 

@@ -32,9 +32,20 @@ final class EntryDoubts {
     void troubles() {
         for (Draft d : drafts) {
             if (d.trouble().isEmpty()) continue;
-            doubts.unread(d.positions().get(0));
-            say(d, 0.03, "could not be read in full: " + d.trouble());
+            // of rows without a device each is told, for on another page they may be one's
+            List<Integer> told = isBare(d) ? d.positions() : d.positions().subList(0, 1);
+            for (int position : told) {
+                doubts.unread(position);
+                doubts.say(
+                        places.apply(d.box()),
+                        0.03,
+                        "Position " + position + " could not be read in full: " + d.trouble() + ".");
+            }
         }
+    }
+
+    private static boolean isBare(Draft d) {
+        return d.description().isEmpty() && d.ratingA().isBlank();
     }
 
     /** What an entry lacks that the others have, and loads that are no figures. */
@@ -43,8 +54,7 @@ final class EntryDoubts {
         long rated = loads.stream().filter(d -> !d.ratingA().isBlank()).count();
         boolean mostRated = loads.size() >= 4 && rated * 10 >= loads.size() * 7;
         for (Draft d : drafts) {
-            boolean bare = d.description().isEmpty() && d.ratingA().isBlank();
-            if (isLoad(d) && bare && rated > 0) {
+            if (isLoad(d) && isBare(d) && rated > 0) {
                 doubts.unread(d.positions().get(0));
                 say(d, 0.03, "has a load, and neither a description nor a rating: " + OF_DEVICE_BEFORE);
             } else if (isLoad(d) && d.ratingA().isBlank() && mostRated)

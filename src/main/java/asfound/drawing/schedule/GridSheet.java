@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -45,7 +46,7 @@ final class GridSheet {
 
     private final Set<Long> inside = new HashSet<>();
 
-    private GridSheet(Grid grid, List<Area> areas) {
+    private GridSheet(Grid grid, List<Area> areas, NavigableSet<Integer> leftOut) {
         this.grid = grid;
         columns = grid.rows().stream().mapToInt(r -> r.cells().size()).max().orElse(0);
         numbers = new int[grid.rows().size()];
@@ -54,13 +55,7 @@ final class GridSheet {
             numbers[r] = grid.rows().get(r).number();
             rowOf.put(numbers[r], r);
         }
-        for (int r = 1; r < numbers.length; r++)
-            levels[r] = levels[r - 1]
-                    + Math.max(
-                            1,
-                            numbers[r]
-                                    - numbers[r - 1]
-                                    - furtherLines(grid.rows().get(r - 1)));
+        for (int r = 1; r < numbers.length; r++) levels[r] = levels[r - 1] + step(r, leftOut);
         for (Area a : areas) join(a);
         for (int c = 0; c < columns; c++) whole.add(WholeNumbers.of(grid, c));
         x = new double[columns + 1];
@@ -69,7 +64,18 @@ final class GridSheet {
     }
 
     static Sheet of(Grid grid, List<Area> areas) {
-        return new GridSheet(grid, areas).sheet();
+        NavigableSet<Integer> leftOut = RepeatedHeadings.of(grid);
+        List<GridRow> rows =
+                grid.rows().stream().filter(r -> !leftOut.contains(r.number())).toList();
+        return new GridSheet(new Grid(grid.file(), grid.sheet(), rows), areas, leftOut).sheet();
+    }
+
+    /** By how many lines a row stands below the one before; over headings that come again the rows go on. */
+    private int step(int r, NavigableSet<Integer> leftOut) {
+        int above = numbers[r - 1], own = numbers[r];
+        Integer between = leftOut.higher(above);
+        if (between != null && between < own) return 1;
+        return Math.max(1, own - above - furtherLines(grid.rows().get(r - 1)));
     }
 
     /** A row of a text takes as many lines more as its cells have breaks; one of a workbook takes none. */

@@ -174,7 +174,8 @@ final class HeaderBuilder {
             voltage = stated(
                     SystemText.voltageOf(text)
                             .filter(SystemText::isSystem)
-                            .filter(v -> under != Field.OTHER || isWritten(v))
+                            // the bus of 100 A is no system of 100 V
+                            .filter(v -> under == Field.VOLTAGE || isWritten(v))
                             .flatMap(Voltage::parse),
                     text,
                     box);

@@ -52,10 +52,33 @@ final class RowLattice {
     /** Rows with a number, and those between them. */
     private List<Row> printed() {
         List<Row> out = new ArrayList<>();
+        boolean single = spine.isSingle();
         for (int i = 0; i < spine.tokens().size(); i++) {
             Spine.Token t = spine.tokens().get(i);
-            if (i > 0 && spine.isSingle()) out.addAll(spine.up(i) < 0 ? beforeTurn(i) : between(i));
+            if (i > 0 && single) out.addAll(spine.up(i) < 0 ? beforeTurn(i) : between(i));
             out.add(new Row(Optional.of(t), t.text().order(), t.y()));
+            if (!single && !t.text().isWay()) out.addAll(belowList(i));
+        }
+        return out;
+    }
+
+    /**
+     * Below positions that are written together in a device's first row, {@code 1,3,5}: the rows of its further poles, which hold
+     * its loads and marks, or print the device once more.
+     */
+    private List<Row> belowList(int i) {
+        Spine.Token t = spine.tokens().get(i);
+        List<Integer> listed = t.text().positions(levels.poles(t));
+        if (listed.size() < 2) return List.of();
+        boolean last = i + 1 == spine.tokens().size();
+        double foot = last
+                ? t.y() + (listed.size() + 1) * spine.pitch()
+                : spine.tokens().get(i + 1).y();
+        List<Row> out = new ArrayList<>();
+        for (double y : levels.withoutBlank(levels.between(t.y() + 0.5 * spine.size(), foot))) {
+            boolean further = levels.carriesOn(y) || levels.repeats(y, t.y());
+            if (!further || out.size() + 1 == listed.size()) return last ? out : List.of();
+            out.add(new Row(Optional.empty(), listed.get(out.size() + 1), y));
         }
         return out;
     }

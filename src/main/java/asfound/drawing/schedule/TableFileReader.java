@@ -62,7 +62,9 @@ final class TableFileReader {
                         ? CrossedOut.read(source.path())
                         : Map.of();
         SheetReader reader = new SheetReader(settings);
-        for (Grid grid : grids.grids()) {
+        for (Grid written : grids.grids()) {
+            ChangedPositions changed = ChangedPositions.of(written);
+            Grid grid = changed.grid();
             if (merged.getOrDefault(grid.sheet(), List.of()).size() > limits.amount(Limit.JOINED_CELLS)) {
                 problems.add(tooManyJoined(grid));
                 continue;
@@ -78,6 +80,7 @@ final class TableFileReader {
             directories.addAll(own);
             problems.addAll(read.problems());
             problems.addAll(struck.problems());
+            if (!own.isEmpty()) problems.addAll(changed.problems());
             PassedOver.problem(grid, own).ifPresent(problems::add);
             if (own.isEmpty() && read.problems().isEmpty() && !grid.rows().isEmpty()) problems.add(notRecognised(grid));
         }

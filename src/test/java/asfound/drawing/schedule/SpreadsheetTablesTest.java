@@ -95,4 +95,129 @@ class SpreadsheetTablesTest {
         assertThat(inWords(d)).contains("[8, 10, 12] 80A Dryer [3900]", "[9] 20A Site lights [1580]");
         assertThat(d.problems()).isEmpty();
     }
+
+    private static final String DATES = "PANEL RP-2\nCkt,Load,Poles,Trip\n%s,Kiln,2,40\n2,Lights,1,20\n%s,Oven,3,60\n"
+            + "4,Sign,1,20\n6,Gate,1,20\n";
+
+    @Test
+    void positions_that_a_spreadsheet_took_for_days_are_put_back_and_told() throws IOException {
+        for (List<String> written : List.of(
+                List.of("03-Jan", "9-Jul-11"),
+                List.of("2026-01-03", "2011-09-07"),
+                List.of("3. Jan", "7.9.2011"),
+                List.of("1/3/2026", "9/7/2011"),
+                List.of("Jan-3", "Sep-7-2011"))) {
+            ScheduleReading read = read(String.format(DATES, written.get(0), written.get(1)));
+            Directory d = Readings.only(read);
+            assertThat(inWords(d))
+                    .as(written.toString())
+                    .containsExactly(
+                            "[1, 3] 40A Kiln []",
+                            "[2] 20A Lights []",
+                            "[4] 20A Sign []",
+                            "[6] 20A Gate []",
+                            "[7, 9, 11] 60A Oven []");
+            assertThat(Readings.said(read.problems()))
+                    .containsExactly("Positions that a spreadsheet took for a day or a fraction were put back, as '"
+                            + written.get(0) + "' to 1-3: rows 3, 5.");
+        }
+    }
+
+    @Test
+    void a_day_that_no_list_of_positions_becomes_is_told_as_unread() throws IOException {
+        ScheduleReading read =
+                read("PANEL RP-2\nCkt,Load,Poles,Trip\n1,Kiln,1,40\n2,Lights,1,20\n2026-05-05,Oven,1,60\n"
+                        + "4,Sign,1,20\n5,Gate,1,20\n");
+        assertThat(Readings.said(read.problems()))
+                .contains("A day or fraction stands where positions should, and is none that positions became, as "
+                        + "'2026-05-05': row 5.");
+    }
+
+    @Test
+    void two_positions_that_became_a_fraction_are_put_back_and_told() throws IOException {
+        ScheduleReading read =
+                read("PANEL RP-2\nCkt,Load,Poles,Trip\n1.3,Kiln,2,40\n2,Lights,1,20\n18.2,Oven,2,60\n21,Sign,1,20\n");
+        assertThat(inWords(Readings.only(read)))
+                .containsExactly("[1, 3] 40A Kiln []", "[2] 20A Lights []", "[18, 20] 60A Oven []", "[21] 20A Sign []");
+        assertThat(Readings.said(read.problems()))
+                .containsExactly(
+                        "Positions that a spreadsheet took for a day or a fraction were put back, as '1.3' to 1,3: "
+                                + "rows 3, 5.");
+    }
+
+    @Test
+    void the_first_line_may_name_the_delimiter() throws IOException {
+        ScheduleReading read = read(
+                "sep=;\nPANEL RP-2, FIRST FLOOR\nCkt;Load;Trip\n1;Lamps, east;20\n2;Lamps, west;20\n3;Lamps, yard;20\n");
+        assertThat(inWords(Readings.only(read)))
+                .containsExactly("[1] 20A Lamps, east []", "[2] 20A Lamps, west []", "[3] 20A Lamps, yard []");
+        assertThat(Readings.only(read).circuits().get(0).place().rowNumber()).isEqualTo(4);
+    }
+
+    private static final String FIRST_PAGE =
+            "PANEL RP-7,,,\n,Load,,\nCkt,Served,P,Trip\n1,Lights,1,20\n2,Sign,1,20\n3,Kiln,2,40\n";
+    private static final String HEADINGS = ",Load,,\nCkt,Served,P,Trip\n";
+
+    @Test
+    void headings_that_come_again_with_the_panel_s_name_part_no_table() throws IOException {
+        ScheduleReading read =
+                read(FIRST_PAGE + "\nPANEL RP-7 (CONTINUED),,,\n" + HEADINGS + "4,,,\n5,Gate,1,20\n6,Door,1,15\n");
+        Directory d = Readings.only(read);
+        assertThat(d.panel()).isEqualTo("RP-7");
+        assertThat(inWords(d))
+                .containsExactly(
+                        "[1] 20A Lights []",
+                        "[2] 20A Sign []",
+                        "[3, 4] 40A Kiln []",
+                        "[5] 20A Gate []",
+                        "[6] 15A Door []");
+        assertThat(d.problems()).isEmpty();
+        assertThat(read.problems()).isEmpty();
+        assertThat(d.circuits().get(3).place().rowNumber()).isEqualTo(12);
+    }
+
+    @Test
+    void headings_that_come_again_below_another_panel_s_name_begin_its_table() throws IOException {
+        ScheduleReading read =
+                read(FIRST_PAGE + "4,,,\n\nPANEL RP-8,,,\n" + HEADINGS + "1,Saw,1,20\n2,Lathe,1,30\n3,Drill,1,20\n");
+        assertThat(read.directories().stream().map(Directory::panel)).containsExactly("RP-7", "RP-8");
+        assertThat(inWords(read.directories().get(1)))
+                .containsExactly("[1] 20A Saw []", "[2] 30A Lathe []", "[3] 20A Drill []");
+    }
+
+    @Test
+    void below_positions_written_together_each_pole_may_have_its_row() throws IOException {
+        Directory d = Readings.table("PANEL RP-9\nCkt,Load,P,Trip,VA,Ckt,Load,P,Trip,VA\n"
+                + "\"1,3,5\",Kiln,3,60,900,\"2,4\",Oven,2,40,700\n"
+                + ",,,,900,,,,,700\n"
+                + ",,,,900,6,Sign,1,20,150\n"
+                + "7,Gate,1,20,300,8,Spare,1,20,\n");
+        assertThat(inWords(d))
+                .containsExactly(
+                        "[1, 3, 5] 60A Kiln [2700]",
+                        "[2, 4] 40A Oven [1400]",
+                        "[6] 20A Sign [150]",
+                        "[7] 20A Gate [300]",
+                        "[8] 20A Spare []");
+        assertThat(d.problems()).isEmpty();
+    }
+
+    @Test
+    void a_bus_of_100_amperes_is_no_system_of_100_volts() throws IOException {
+        Directory d = Readings.table("PANEL RP-4,,\nBUS AMPS,100,\nLOCATION,Stair 4,\n\nCkt,Load,Trip\n1,Lights,20\n"
+                + "2,Sign,20\n3,Kiln,40\n");
+        assertThat(d.header().busA().or(0)).isEqualTo(100);
+        assertThat(d.header().voltage().isStated()).isFalse();
+    }
+
+    @Test
+    void each_mark_at_the_head_of_a_page_is_told_where_nothing_above_it_can_be_carried_on() throws IOException {
+        Directory d =
+                Readings.table("PANEL RP-5\nCkt,Load,Trip\n31,\"\"\"\",\"\"\"\"\n32,Space,\n33,\"\"\"\",\"\"\"\"\n"
+                        + "34,Lights,20\n35,Pump,20\n36,Fan,20\n");
+        assertThat(Readings.said(d.problems()))
+                .contains(
+                        "Position 31 could not be read in full: a mark carries on a device that begins elsewhere.",
+                        "Position 33 could not be read in full: a mark carries on a device that begins elsewhere.");
+    }
 }

@@ -6,7 +6,9 @@ import asfound.drawing.schedule.sample.GridLayout.HeadingStyle;
 import asfound.drawing.schedule.sample.GridTable.Cell;
 import asfound.drawing.schedule.sample.GridTable.Col;
 import asfound.drawing.schedule.sample.SamplePanel.SampleCircuit;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeSet;
 
@@ -18,6 +20,7 @@ final class GridBlock {
     private final SamplePanel panel;
     private final GridTable table;
     private final GridLayout layout;
+    private final GridHabits habits;
     private final GridWords words;
     private final Random random;
 
@@ -26,8 +29,10 @@ final class GridBlock {
             SamplePanel panel,
             GridTable table,
             GridLayout layout,
+            GridHabits habits,
             GridWords words,
             Random random) {
+        this.habits = habits;
         this.written = written;
         this.paper = written.paper();
         this.panel = panel;
@@ -67,7 +72,12 @@ final class GridBlock {
         List<Col> columns = table.columns();
         int struck = layout.struck() ? random.nextInt(table.rowCount()) : -1;
         for (int r = 0; r < table.rowCount(); r++) {
-            for (int c = 0; c < columns.size(); c++) put(at, column + c, table.cell(columns.get(c), r));
+            if (habits.repeat() > 0 && r > 0 && r % habits.repeat() == 0) at = again(at, column);
+            for (int c = 0; c < columns.size(); c++) {
+                Col col = columns.get(c);
+                if (!col.key().equals("pos") || !changed(at, column + c, table.position(r, col.side()), r))
+                    put(at, column + c, table.cell(col, r));
+            }
             for (int side = 0; side <= columns.get(columns.size() - 1).side(); side++) stands(at, r, side, struck == r);
             if (struck == r) for (int c = 0; c < columns.size(); c++) paper.strike(at, column + c);
             if (layout.beside() != Beside.NOTHING) note(at, notes);
@@ -79,6 +89,32 @@ final class GridBlock {
         if (headed && layout.hidden() && random.nextInt(3) == 0)
             paper.hideColumn(column + random.nextInt(columns.size()));
         return new int[] {at, layout.beside() == Beside.NOTHING ? column + columns.size() : notes + 1};
+    }
+
+    /** The headings once more, and the panel's name where the office writes that too; gives the next free row. */
+    private int again(int row, int column) {
+        int at = row;
+        if (habits.titled()) {
+            String kind = panel.iec() ? "DISTRIBUTION BOARD" : "PANEL";
+            at++;
+            paper.text(at++, column, words.with("title", panel.name()).replace("%k", kind) + " (CONTINUED)");
+        }
+        return headings(at, column);
+    }
+
+    /** What the spreadsheet made of a list of positions, where it made something of it. */
+    private boolean changed(int row, int column, int position, int r) {
+        if (position == 0) return false;
+        SampleCircuit c = panel.at(position).orElseThrow();
+        boolean head = layout.sides() == GridLayout.Sides.LIST || c.first() == position;
+        Optional<LocalDate> day = habits.day(c.positions());
+        Optional<String> fraction = habits.fraction(c.positions());
+        if (!head || day.isEmpty() && fraction.isEmpty()) return false;
+        day.ifPresent(d -> paper.day(row, column, d));
+        fraction.ifPresent(f -> paper.text(row, column, f));
+        if (layout.carry() == GridLayout.Carry.JOINED && layout.sides() != GridLayout.Sides.LIST)
+            paper.join(row, column, row + c.poles() - 1, column);
+        return true;
     }
 
     private void put(int row, int column, Cell cell) {

@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -23,6 +25,10 @@ final class GridBook {
     private static final String CELLS = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
     private static final String TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.";
     private static final String STRUCK = " s='1'";
+    /** Day and month; day, month and year; month and year: as numbers of formats that every spreadsheet knows. */
+    private static final int[] DAYS = {16, 14, 15};
+
+    private static final LocalDate FIRST_DAY = LocalDate.of(1899, 12, 30);
 
     private final Figures figures;
     private final Random random;
@@ -81,7 +87,11 @@ final class GridBook {
         return HEAD + "<styleSheet xmlns='" + CELLS
                 + "'><fonts><font><sz val='11'/></font><font><strike/><sz val='11'/>"
                 + "</font></fonts><fills><fill/></fills><borders><border/></borders><cellStyleXfs><xf/></cellStyleXfs>"
-                + "<cellXfs><xf numFmtId='0' fontId='0'/><xf numFmtId='0' fontId='1'/></cellXfs></styleSheet>";
+                + "<cellXfs><xf numFmtId='0' fontId='0'/><xf numFmtId='0' fontId='1'/>"
+                + Arrays.stream(DAYS)
+                        .mapToObj(f -> "<xf numFmtId='" + f + "' fontId='0' applyNumberFormat='1'/>")
+                        .collect(Collectors.joining())
+                + "</cellXfs></styleSheet>";
     }
 
     private String worksheet(GridPaper paper) {
@@ -112,6 +122,11 @@ final class GridBook {
     }
 
     private String cell(String at, Cell cell) {
+        if (cell.day().isPresent()) {
+            int style = 2 + Math.floorMod(manner, DAYS.length);
+            return "<c r='" + at + "' s='" + style + "'><v>" + (cell.day().get().toEpochDay() - FIRST_DAY.toEpochDay())
+                    + "</v></c>";
+        }
         String style = cell.struck() ? STRUCK : "", open = "<c r='" + at + "'" + style;
         if (cell.figure() && figures != Figures.TEXTS) {
             boolean formula = figures == Figures.FORMULAS;

@@ -1,9 +1,11 @@
 package asfound.drawing.schedule.sample;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -12,7 +14,12 @@ import java.util.TreeSet;
 final class GridPaper {
 
     /** @param figure whether a spreadsheet would keep it as a number */
-    record Cell(String text, boolean figure, boolean struck) {}
+    record Cell(String text, boolean figure, boolean struck, Optional<LocalDate> day) {
+
+        Cell(String text, boolean figure, boolean struck) {
+            this(text, figure, struck, Optional.empty());
+        }
+    }
 
     /** Cells that are one. */
     record Joined(int top, int left, int bottom, int right) {}
@@ -23,6 +30,7 @@ final class GridPaper {
     private final Set<Integer> hiddenRows = new TreeSet<>();
     private final Set<Integer> hiddenColumns = new TreeSet<>();
     private final Map<Integer, Set<Integer>> positions = new TreeMap<>();
+    private final Map<Integer, Integer> lines = new TreeMap<>();
 
     GridPaper(String name) {
         this.name = name;
@@ -45,9 +53,13 @@ final class GridPaper {
         rows.computeIfAbsent(row, r -> new TreeMap<>()).put(column, cell);
     }
 
+    void day(int row, int column, LocalDate day) {
+        put(row, column, new Cell(day.toString(), false, false, Optional.of(day)));
+    }
+
     void strike(int row, int column) {
         Cell cell = cell(row, column);
-        if (cell != null) put(row, column, new Cell(cell.text(), cell.figure(), true));
+        if (cell != null) put(row, column, new Cell(cell.text(), cell.figure(), true, cell.day()));
     }
 
     void join(int top, int left, int bottom, int right) {
@@ -67,8 +79,14 @@ final class GridPaper {
         positions.computeIfAbsent(row, r -> new HashSet<>()).add(position);
     }
 
-    Set<Integer> positionsIn(int row) {
-        return positions.getOrDefault(row, Set.of());
+    /** Remembers on which line of a text a row begins; both are counted from 0. */
+    void begins(int row, int line) {
+        lines.put(line, row);
+    }
+
+    /** @param line of a text; the row of a worksheet */
+    Set<Integer> positionsIn(int line) {
+        return positions.getOrDefault(lines.getOrDefault(line, line), Set.of());
     }
 
     Cell cell(int row, int column) {

@@ -27,7 +27,7 @@ public final class GridScore {
             else if (!check.different().isEmpty()) told++;
             else if (!check.alarms().isEmpty()) alarmed++;
             else exact++;
-            say(seed, "layout", drawn.layout().toString());
+            say(seed, "layout", drawn.layout() + " " + drawn.habits());
             for (String s : check.silent()) say(seed, "SILENT", s);
             for (String s : check.different()) say(seed, "different", s);
             for (String s : check.alarms()) say(seed, "ALARM", s);

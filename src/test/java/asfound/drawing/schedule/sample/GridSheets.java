@@ -24,12 +24,14 @@ final class GridSheets {
     private final Random random;
     private final GridLayout layout;
     private final GridWords words;
+    private final GridHabits habits;
     private final List<Written> sheets = new ArrayList<>();
 
     private GridSheets(long seed) {
         random = new Random(seed * 0x9E3779B97F4A7C15L + 0x2545F4914F6CDD1DL);
         layout = GridLayout.random(random);
         words = new GridWords(random);
+        habits = GridHabits.random(seed, layout);
     }
 
     /**
@@ -40,7 +42,7 @@ final class GridSheets {
     record Written(GridPaper paper, List<SamplePanel> panels, Map<String, TreeSet<Integer>> crossedOut) {}
 
     /** What was written. */
-    record Drawn(GridLayout layout, List<Written> sheets) {}
+    record Drawn(GridLayout layout, GridHabits habits, List<Written> sheets) {}
 
     /** The usual ending of the file that a seed gives. */
     static String ending(long seed) {
@@ -53,8 +55,8 @@ final class GridSheets {
         List<GridPaper> papers = sheets.sheets.stream().map(Written::paper).toList();
         if (sheets.layout.kind() == GridLayout.Kind.WORKBOOK)
             GridBook.write(file, papers, sheets.layout.figures(), sheets.random);
-        else GridText.write(file, papers.get(0), sheets.layout, sheets.random);
-        return new Drawn(sheets.layout, sheets.sheets);
+        else GridText.write(file, papers.get(0), sheets.layout, sheets.habits, sheets.random);
+        return new Drawn(sheets.layout, sheets.habits, sheets.sheets);
     }
 
     private void compose() {
@@ -101,8 +103,8 @@ final class GridSheets {
         for (SamplePanel panel : panels) {
             boolean combined = layout.arrangement() == Arrangement.COMBINED;
             int phases = combined ? most : panel.phases();
-            GridTable table = new GridTable(panel, phases, layout, words);
-            GridBlock block = new GridBlock(written, panel, table, layout, words, random);
+            GridTable table = new GridTable(panel, phases, layout, habits, words);
+            GridBlock block = new GridBlock(written, panel, table, layout, habits, words, random);
             int[] end = combined ? block.rows(row, column, headed++ < 0) : block.whole(row, column);
             if (layout.arrangement() == Arrangement.BESIDE) {
                 column = end[1] + 1 + random.nextInt(2);

@@ -25,13 +25,15 @@ final class GridTable {
 
     private final SamplePanel panel;
     private final GridLayout layout;
+    private final GridHabits habits;
     private final GridWords words;
     private final int phases;
     private final List<List<Integer>> sides;
     private final List<Col> columns = new ArrayList<>();
 
     /** @param phases for how many phases there are columns: those of all panels of a combined table */
-    GridTable(SamplePanel panel, int phases, GridLayout layout, GridWords words) {
+    GridTable(SamplePanel panel, int phases, GridLayout layout, GridHabits habits, GridWords words) {
+        this.habits = habits;
         this.panel = panel;
         this.phases = phases;
         this.layout = layout;
@@ -158,15 +160,22 @@ final class GridTable {
             case COMMAS_SPACED -> ", ";
             case HYPHENS -> "-";
             case SLASHES -> "/";
-            default -> "";
+            default -> habits.lists();
         };
-        if (!by.isEmpty() && c.poles() > 1)
-            return new Cell(
-                    String.join(by, c.positions().stream().map(String::valueOf).toList()), false, 1);
+        if (habits.named()) return new Cell(panel.name() + "-" + (by.isEmpty() ? p : listed(c, by)), false, 1);
+        if (habits.listsInRows() && c.poles() > 1) {
+            if (layout.carry() == Carry.JOINED) return carried(new Cell(listed(c, by), false, 1), c, pole);
+            return new Cell(pole > 0 ? mark() : listed(c, by), false, 1);
+        }
+        if (!by.isEmpty() && c.poles() > 1) return new Cell(listed(c, by), false, 1);
         boolean blank = layout.numbers() == Numbers.ONCE && pole > 0;
         Cell own = new Cell(Integer.toString(p), true, 1);
         boolean joined = layout.numbers() == Numbers.ONCE && layout.carry() == Carry.JOINED;
         return joined ? carried(own, c, pole) : blank ? new Cell(mark(), false, 1) : own;
+    }
+
+    private static String listed(SampleCircuit c, String by) {
+        return String.join(by, c.positions().stream().map(String::valueOf).toList());
     }
 
     private String phases(List<Integer> positions) {

@@ -15,14 +15,16 @@ final class GridText {
 
     private final GridPaper paper;
     private final GridLayout layout;
+    private final GridHabits habits;
     private final boolean quotedAll;
     private final boolean ragged;
     private final boolean decimalComma;
     private final boolean thousands;
     private final String lineEnd;
 
-    private GridText(GridPaper paper, GridLayout layout, Random random) {
+    private GridText(GridPaper paper, GridLayout layout, GridHabits habits, Random random) {
         this.paper = paper;
+        this.habits = habits;
         this.layout = layout;
         quotedAll = random.nextInt(4) == 0;
         ragged = random.nextInt(3) == 0;
@@ -31,8 +33,9 @@ final class GridText {
         lineEnd = GridLayout.any(random, new String[] {"\n", "\r\n", "\r\n", "\r"});
     }
 
-    static void write(Path file, GridPaper paper, GridLayout layout, Random random) throws IOException {
-        String text = new GridText(paper, layout, random).text();
+    static void write(Path file, GridPaper paper, GridLayout layout, GridHabits habits, Random random)
+            throws IOException {
+        String text = new GridText(paper, layout, habits, random).text();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         switch (layout.encoding()) {
             case UTF8 -> out.writeBytes(text.getBytes(StandardCharsets.UTF_8));
@@ -46,18 +49,31 @@ final class GridText {
 
     private String text() {
         StringBuilder out = new StringBuilder();
-        int width = paper.width();
+        int width = paper.width(), line = 0;
+        if (habits.separator()) {
+            out.append("sep=").append(layout.kind().delimiter()).append(lineEnd);
+            line++;
+        }
         for (int r = 0; r < paper.height(); r++) {
+            paper.begins(r, line++);
             int end = width;
             while (ragged && end > 1 && paper.cell(r, end - 1) == null) end--;
             for (int c = 0; c < end; c++) {
                 if (c > 0) out.append(layout.kind().delimiter());
                 Cell cell = paper.cell(r, c);
-                if (cell != null) out.append(quoted(cell.figure() ? figure(cell.text()) : cell.text()));
+                if (cell != null) out.append(quoted(text(cell)));
+                if (cell != null)
+                    line += (int) cell.text().chars().filter(ch -> ch == '\n').count();
             }
+            for (int c = 0; c < habits.trailing(); c++) out.append(layout.kind().delimiter());
             out.append(lineEnd);
         }
         return out.toString();
+    }
+
+    private String text(Cell cell) {
+        if (cell.day().isPresent()) return habits.inText(cell.day().get());
+        return cell.figure() ? figure(cell.text()) : cell.text();
     }
 
     private String figure(String text) {

@@ -41,7 +41,7 @@ class RandomGridsTest {
             Path file = folder.resolve("table" + GridSheets.ending(seed));
             GridSheets.Drawn drawn = GridSheets.draw(seed, file);
             List<String> wrong = GridCheck.of(drawn, read(file)).silent();
-            if (!wrong.isEmpty()) silent.put("seed " + seed + ", " + drawn.layout(), wrong);
+            if (!wrong.isEmpty()) silent.put("seed " + seed + ", " + drawn.layout() + ", " + drawn.habits(), wrong);
         }
         assertThat(silent).as("%d of %d tables", silent.size(), count).isEmpty();
     }
