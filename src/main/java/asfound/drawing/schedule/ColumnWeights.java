@@ -46,6 +46,7 @@ final class ColumnWeights {
         Map<Role, Double> weights = new EnumMap<>(Role.class);
         boolean said = !entries.isEmpty();
         double loads = said ? Contents.of(Role.LOAD, entries) : 0;
+        boolean used = said && Contents.of(Role.USE, entries) == 1;
         for (Role role : ROLES) {
             double head = byHeading.getOrDefault(role, 0.0);
             double content = !said ? 0 : role.isPhaseLoad() ? loads : Contents.of(role, entries);
@@ -64,6 +65,8 @@ final class ColumnWeights {
             // panels named A and B under a heading that says so
             boolean named = byHeading.getOrDefault(Role.PANEL, 0.0) >= 0.9;
             if (role == Role.PHASE && head == 0 && named) weight = 0.4 * content;
+            // whether a position is used is no description of what it feeds
+            if (role == Role.DESCRIPTION && used) weight = 0.4 * content;
             if (said && content < 0.25 && Contents.judges(role)) weight = 0.4 * head;
             if (weight > 0) weights.put(role, weight);
         }

@@ -1,5 +1,6 @@
 package asfound.drawing.schedule;
 
+import asfound.model.Directory;
 import java.util.List;
 import java.util.function.Predicate;
 
@@ -33,6 +34,7 @@ final class Contents {
             case PHASE -> share(entries, l -> l.phases() && !l.isNumbers());
             case LOAD, LOAD_A, LOAD_B, LOAD_C -> load(entries);
             case WIRE -> 0.8 * share(entries, Look::wire);
+            case USE -> use(entries);
             case PANEL, OTHER -> 0;
         };
     }
@@ -52,6 +54,18 @@ final class Contents {
         double length =
                 entries.stream().mapToInt(l -> l.text().length()).average().orElse(0);
         return letters * Math.min(1, 0.4 + length / 20);
+    }
+
+    /** Nothing but words for what a position is used for, one for loads and one for what is free among them. */
+    private static double use(List<Look> entries) {
+        boolean load = entries.stream().anyMatch(l -> UseText.isWordForLoad(l.text()));
+        boolean free = false;
+        for (Look l : entries) {
+            boolean own = UseText.of(l.text(), false) != Directory.Use.LOAD;
+            if (!own && !UseText.isWordForLoad(l.text())) return 0;
+            free |= own;
+        }
+        return load && free ? 1 : 0;
     }
 
     /** With its poles; where some have them, a rating alone is that of a device of one pole. */

@@ -52,7 +52,7 @@ final class Headings {
                 "description of load|load designation|description of circuit|details|circuit details|name|feeds");
         put(
                 Role.DESCRIPTION,
-                "outlet description|consumer|consumers|loads|load serving|circuit served|remarks description|supplies|supplying|feeding");
+                "outlet description|consumer|consumers|loads|load serving|circuit served|remarks description|supplies|supplying|feeding|what");
         put(
                 Role.RATING,
                 "rating|trip|amps|amp|a|bkr|breaker|brkr|cb|c b|ocpd|ocp|trip amps|trip a|bkr amps|breaker a|brkr a");

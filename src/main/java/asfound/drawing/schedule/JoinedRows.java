@@ -75,7 +75,7 @@ final class JoinedRows {
         String description = description();
         boolean rated = read.rating().isStated() || read.rating().isUnreadable();
         List<Stated<Double>> load = loads.of(rows, positions.size());
-        Use use = UseText.of(description, rated || load.stream().anyMatch(l -> l.or(0.0) > 0));
+        Use use = use(description, rated || load.stream().anyMatch(l -> l.or(0.0) > 0));
         String label = head.token()
                 .filter(t -> t.text().isWay())
                 .map(t -> t.text().raw())
@@ -90,6 +90,20 @@ final class JoinedRows {
                 load,
                 box(),
                 trouble());
+    }
+
+    /** By its description; where none stands, by the word in a column of uses. */
+    private Use use(String description, boolean rated) {
+        boolean told = description.isEmpty() && !head.saysNothing(Role.USE);
+        return told ? UseText.of(head.text(Role.USE), rated) : UseText.of(description, rated);
+    }
+
+    /** A word in a column of uses says that it is free, and its description what it feeds. */
+    private boolean isUsedOtherwise() {
+        return !head.saysNothing(Role.USE)
+                && !UseText.isWordForLoad(head.text(Role.USE))
+                && UseText.of(description(), true) == Use.LOAD
+                && !description().isEmpty();
     }
 
     /** It may stand beside any of the device's poles. */
@@ -109,6 +123,7 @@ final class JoinedRows {
         if (clash > 0) what.add(read.poles().orElse(1) + " poles, and position " + clash + " has an entry of its own");
         if (stray) what.add(CARRIED_ON);
         if (!doubt.isEmpty()) what.add(doubt);
+        if (isUsedOtherwise()) what.add("its use is written as '" + head.text(Role.USE) + "'");
         if (rows.stream().anyMatch(Row::isMixed)) what.add("two entries stand in one row");
         return String.join("; ", what);
     }

@@ -15,18 +15,34 @@ import java.util.regex.Pattern;
 final class OwnNames {
 
     private static final int LONGEST = 40;
-    private static final Pattern PREFIXED =
-            Pattern.compile("([A-Za-z0-9][A-Za-z0-9.#-]*?)\\s*[-–/:. ]\\s*(\\d{1,3}(?:[\\s,/&-]+\\d{1,3})*)");
+    private static final double HEADED = 0.9;
+    /** So many type sizes below each other stand the names of one column. */
+    private static final double GAP = 8;
+
+    private static final Pattern BEHIND = Pattern.compile("\\d{1,3}(?:[\\s,/&-]+\\d{1,3})*");
+    private static final Pattern AFTER_NAME = Pattern.compile("\\s*[-–/:. ]\\s*$");
 
     private final Set<String> names = new HashSet<>();
 
     OwnNames(Phrases phrases) {
         for (Phrase p : phrases) {
+            if (phrases.meanings().weight(p.text(), Role.PANEL) >= HEADED) below(phrases, p);
             phrases.meanings().name(p.text()).map(OwnNames::key).ifPresent(names::add);
             phrases.meanings()
                     .label(p)
                     .filter(l -> l.field() == Field.DESIGNATION)
                     .ifPresent(l -> behind(HeaderWords.of(p), l.end()));
+        }
+    }
+
+    /** The names in a column of panels, down to where it ends. */
+    private void below(Phrases phrases, Phrase heading) {
+        Phrase last = heading;
+        for (Phrase p : phrases.between(heading.centreY() + 0.5 * heading.size(), Double.MAX_VALUE)) {
+            if (Math.abs(p.left() - heading.left()) > 0.6 * heading.size()) continue;
+            if (p.centreY() - last.centreY() > GAP * heading.size()) return;
+            names.add(key(p.text()));
+            last = p;
         }
     }
 
@@ -41,7 +57,14 @@ final class OwnNames {
     /** The positions alone; empty where no name of a panel of this sheet stands before them. */
     Optional<PositionText> positions(String text) {
         if (names.isEmpty() || text.length() > LONGEST || !Texts.hasFigure(text)) return Optional.empty();
-        Matcher m = PREFIXED.matcher(text);
-        return m.matches() && names.contains(key(m.group(1))) ? PositionText.parse(m.group(2)) : Optional.empty();
+        Matcher m = BEHIND.matcher(text);
+        // 'RP-3-12' is 12 of RP-3, and where no panel is named so 3 and 12 of RP
+        for (int at = text.length() - 1; at > 0; at--) {
+            if (!Character.isDigit(text.charAt(at))
+                    || !m.region(at, text.length()).matches()) continue;
+            String before = AFTER_NAME.matcher(text.substring(0, at)).replaceFirst("");
+            if (before.length() < at && names.contains(key(before))) return PositionText.parse(text.substring(at));
+        }
+        return Optional.empty();
     }
 }

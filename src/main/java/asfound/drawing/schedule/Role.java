@@ -18,6 +18,8 @@ enum Role {
     WIRE,
     /** The panel that a row of a combined list belongs to. */
     PANEL,
+    /** In one word for each position whether it has a load, a spare device or a space. */
+    USE,
     /** Anything else that has a heading of its own. */
     OTHER;
 

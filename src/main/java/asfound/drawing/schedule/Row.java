@@ -18,7 +18,7 @@ final class Row {
      */
     record Cell(String text, Box box, int further) {}
 
-    private static final List<Role> DEVICE = List.of(Role.DESCRIPTION, Role.RATING, Role.DEVICE, Role.POLES);
+    private static final List<Role> DEVICE = List.of(Role.DESCRIPTION, Role.RATING, Role.DEVICE, Role.POLES, Role.USE);
 
     private final Optional<Spine.Token> token;
     private final int number;

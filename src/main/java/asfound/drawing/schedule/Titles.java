@@ -10,7 +10,7 @@ final class Titles {
     private static final String KIND =
             "(?:(?:EMERGENCY|NORMAL|CRITICAL|LIFE\\s+SAFETY|ESSENTIAL|STANDBY|ELECTRICAL|RECEPTACLE|MECHANICAL|EQUIPMENT|MAIN|BRANCH(?:\\s+CIRCUIT)?|SUB|EXISTING|NEW|SERVICE|DISTRIBUTION|FEEDER|HOUSE|\\(E\\)|\\(N\\))[\\s-]+)?(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|FEED(?:ER)?\\s+PILLAR|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?(?:BOARD|GEAR)|MOTOR\\s+CONTROL\\s+CENT(?:ER|RE)|CONSUMER\\s+UNIT|BOARD|D\\.?B\\.?(?=\\s))";
     private static final String SHEET =
-            "(?:SCHEDULE|DIRECTORY|CIRCUIT\\s+DIRECTORY|CIRCUIT\\s+SCHEDULE|CIRCUIT\\s+CHART|CIRCUIT\\s+LIST|CIRCUIT\\s+LEGEND)";
+            "(?:SCHEDULE|DIRECTORY|CIRCUIT\\s+DIRECTORY|CIRCUIT\\s+SCHEDULE|CIRCUIT\\s+CHART|(?:BREAKER|CIRCUIT)\\s+LIST|CIRCUIT\\s+LEGEND)";
     private static final String NAME = "[\"'“]?([A-Z0-9][A-Z0-9./_#&-]*(?:\\s[A-Z0-9./_#-]*\\d[A-Z0-9./_#-]*)?)[\"'”]?";
     private static final Pattern AFTER = Pattern.compile(
             "^(?:" + SHEET + "\\s+(?:OF|FOR)?\\s*[-–:]?\\s*)?" + KIND + "(?:\\s+(?:" + SHEET
@@ -24,8 +24,8 @@ final class Titles {
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern KIND_FIRST = Pattern.compile(KIND + "\\s", Pattern.CASE_INSENSITIVE);
-    private static final Pattern BEFORE =
-            Pattern.compile("^" + NAME + "\\s*[-–—:]*\\s*" + KIND + "?\\s*" + SHEET + "\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BEFORE = Pattern.compile(
+            "^" + NAME + "\\s*[-–—:]*\\s*" + KIND + "?\\s*(?:UNIT\\s+)?" + SHEET + "\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern NAMED =
             Pattern.compile("^" + SHEET + "\\s*(?:OF|FOR)?\\s*[-–—:]*\\s*" + NAME + "$", Pattern.CASE_INSENSITIVE);
 

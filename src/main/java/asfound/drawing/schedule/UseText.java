@@ -19,6 +19,9 @@ final class UseText {
             + "|PROV(?:ISION|\\.)?(?: ONLY)?|PROVISION FOR (?:FUTURE|BREAKER)|BLANK(?: WAY| PLATE)?|SPARE WAY|SPACE ?/ ?BLANK|EMPTY|VACANT|NOT USED|UNUSED WAY|FILLER(?: PLATE)?)"
             + DEVICE + AROUND);
 
+    private static final Pattern LOAD =
+            Pattern.compile("loads?|(?:in )?use|used|active|feeder|branch|circuit", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern SPACES = Pattern.compile("\\s+");
 
     /** What stands around a word for a spare or a space, and with what these words begin. */
@@ -32,6 +35,11 @@ final class UseText {
         int first = 0;
         while (first < text.length() && MARKS.indexOf(text.charAt(first)) >= 0) first++;
         return first < text.length() && BEGINS.indexOf(text.charAt(first)) >= 0;
+    }
+
+    /** A word that says that a position has a load, and nothing of what it is. */
+    static boolean isWordForLoad(String text) {
+        return LOAD.matcher(text.strip()).matches();
     }
 
     /** The use of an entry; {@code rated} where a device's rating stands beside it. */

@@ -220,4 +220,29 @@ class SpreadsheetTablesTest {
                         "Position 31 could not be read in full: a mark carries on a device that begins elsewhere.",
                         "Position 33 could not be read in full: a mark carries on a device that begins elsewhere.");
     }
+
+    @Test
+    void a_column_that_says_whether_a_position_is_used_is_no_description() throws IOException {
+        Directory d =
+                Readings.table("Breaker list for panel H2\n\nckt,use,amps,p,what\n1,load,15,1,Fan\n2,spare,20,1,\n"
+                        + "3,space,,,\n4,load,40,1,Oven\n5,spare,30,1,Pump\n");
+        assertThat(d.panel()).isEqualTo("H2");
+        assertThat(d.circuits().stream()
+                        .map(c -> c.position() + " " + c.use() + " "
+                                + c.description().or("")))
+                .containsExactly("1 LOAD Fan", "2 SPARE ", "3 SPACE ", "4 LOAD Oven", "5 LOAD Pump");
+        assertThat(Readings.said(d.problems()))
+                .containsExactly("Position 5 could not be read in full: its use is written as 'spare'.");
+    }
+
+    @Test
+    void positions_behind_the_name_of_the_panel_that_the_row_names_are_positions_of_it() throws IOException {
+        ScheduleReading read =
+                read("Panel\tCircuit\tBreaker\tServes\nLP1\tLP1-1\t30A/1P\tKiln\nLP1\tLP1-2\t20A/1P\tLights\n"
+                        + "LP1\tLP1-3,5\t30A/2P\tOven\nRP-3\tRP-3-1\t20A/1P\tSaw\nRP-3\tRP-3-2,4\t40A/2P\tLathe\n");
+        assertThat(read.directories().stream().map(Directory::panel)).containsExactly("LP1", "RP-3");
+        assertThat(inWords(read.directories().get(0)))
+                .containsExactly("[1] 30A Kiln []", "[2] 20A Lights []", "[3, 5] 30A Oven []");
+        assertThat(inWords(read.directories().get(1))).containsExactly("[1] 20A Saw []", "[2, 4] 40A Lathe []");
+    }
 }
