@@ -28,6 +28,8 @@ final class Headers {
 
     private static final double GOES_ON = 12;
     private static final double BAR = 16;
+    /** Two tables one above the other overlap by no more of the shorter one's height. */
+    private static final double SLACK = 0.1;
     /** So many lines of blank at the most stand between a title and headings. */
     private static final double BLANK = 12;
 
@@ -212,8 +214,11 @@ final class Headers {
             Box other = tables.get(o);
             boolean overUnder = other.x() < b.right() && b.x() < other.right();
             boolean beside = other.y() < b.bottom() && b.y() < other.bottom();
-            if (overUnder && other.bottom() <= b.y() + 1) top = Math.max(top, other.bottom());
-            if (overUnder && other.y() >= b.bottom() - 1) bottom = Math.min(bottom, other.y());
+            // the last row of a table reaches into the headings of the next
+            double slack = 1 + SLACK * Math.min(b.h(), other.h());
+            if (overUnder && other.bottom() <= b.y() + slack) top = Math.max(top, Math.min(b.y(), other.bottom()));
+            if (overUnder && other.y() >= b.bottom() - slack)
+                bottom = Math.min(bottom, Math.max(b.bottom(), other.y()));
             if (other.right() <= b.x() + 1) {
                 left = Math.max(
                         left,

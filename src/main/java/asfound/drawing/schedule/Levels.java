@@ -102,6 +102,7 @@ final class Levels {
 
     private boolean isLoadOrPhase(Phrase p) {
         return in(Role.PHASE, p)
+                || in(Role.PANEL, p)
                 || side.roles().entrySet().stream()
                         .anyMatch(e -> e.getKey().isLoad()
                                 && e.getValue().holds(p.centreX())

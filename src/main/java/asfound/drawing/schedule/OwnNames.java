@@ -1,5 +1,6 @@
 package asfound.drawing.schedule;
 
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,8 @@ final class OwnNames {
     private static final double HEADED = 0.9;
     /** So many type sizes below each other stand the names of one column. */
     private static final double GAP = 8;
+    /** So many type sizes to the right of its label a name may begin. */
+    private static final double BESIDE = 14;
 
     private static final Pattern BEHIND = Pattern.compile("\\d{1,3}(?:[\\s,/&-]+\\d{1,3})*");
     private static final Pattern AFTER_NAME = Pattern.compile("\\s*[-–/:. ]\\s*$");
@@ -31,7 +34,7 @@ final class OwnNames {
             phrases.meanings()
                     .label(p)
                     .filter(l -> l.field() == Field.DESIGNATION)
-                    .ifPresent(l -> behind(HeaderWords.of(p), l.end()));
+                    .ifPresent(l -> behind(phrases, p, l.end()));
         }
     }
 
@@ -46,8 +49,15 @@ final class OwnNames {
         }
     }
 
-    private void behind(List<String> words, int end) {
+    /** The word behind the label, or what stands to its right. */
+    private void behind(Phrases phrases, Phrase label, int end) {
+        List<String> words = HeaderWords.of(label);
         if (end < words.size()) names.add(key(words.get(end)));
+        else
+            phrases.near(label.centreY(), 0.3 * label.size()).stream()
+                    .filter(p -> p.left() > label.right() && p.left() - label.right() < BESIDE * label.size())
+                    .min(Comparator.comparingDouble(Phrase::left))
+                    .ifPresent(p -> names.add(key(p.text())));
     }
 
     private static String key(String name) {

@@ -43,17 +43,21 @@ final class RepeatedHeadings {
     }
 
     /** The columns of positions that a row heads; none where it is no row of headings. */
-    private static List<Integer> positions(GridRow row) {
-        List<Integer> out = new ArrayList<>();
-        int said = 0;
+    static List<Integer> positions(GridRow row) {
+        List<Integer> sure = new ArrayList<>(), may = new ArrayList<>();
+        int said = 0, known = 0;
         for (int c = 0; c < row.cells().size(); c++) {
             if (row.cell(c).isBlank()) continue;
+            if (PositionText.parse(row.cell(c)).isPresent()) return List.of();
             said++;
-            if (Headings.weight(row.cell(c).replaceAll("\\s+", " "), Role.POSITION) >= HEADED) out.add(c);
+            String text = row.cell(c).replaceAll("\\s+", " ");
+            double weight = Headings.weight(text, Role.POSITION);
+            if (weight >= HEADED) sure.add(c);
+            else if (weight > 0) may.add(c);
+            if (!Headings.weigh(text).isEmpty()) known++;
         }
-        boolean figures =
-                row.cells().stream().anyMatch(c -> PositionText.parse(c).isPresent());
-        return said < CELLS || figures ? List.of() : out;
+        if (said < CELLS || known * 2 < said) return List.of();
+        return sure.isEmpty() ? may : sure;
     }
 
     private void again(int head, List<Integer> positions) {
@@ -71,10 +75,16 @@ final class RepeatedHeadings {
         }
     }
 
-    private static boolean isSame(GridRow a, GridRow b) {
-        for (int c = 0; c < Math.max(a.cells().size(), b.cells().size()); c++)
-            if (!a.cell(c).strip().equals(b.cell(c).strip())) return false;
-        return true;
+    /** All that the second says the first says too; beside the first a header may stand. */
+    private static boolean isSame(GridRow first, GridRow again) {
+        int said = 0;
+        for (int c = 0; c < again.cells().size(); c++) {
+            if (again.cell(c).isBlank()) continue;
+            said++;
+            if (!first.cell(c).strip().equals(again.cell(c).strip())) return false;
+        }
+        int both = (int) first.cells().stream().filter(c -> !c.isBlank()).count();
+        return said > 0 && said * 2 > both;
     }
 
     /** The upper line of headings in two rows, or of the groups that they make. */
@@ -109,8 +119,10 @@ final class RepeatedHeadings {
 
     /** In each column of positions they rise over the headings, or the even ones begin below the odd ones. */
     private boolean goesOn(int head, int first, int last, List<Integer> positions) {
-        boolean any = false;
-        for (int column : positions) {
+        // a list that names the panel in each row goes on with the next panel
+        boolean listed = rows.get(head).cells().stream().anyMatch(c -> Headings.weight(c, Role.PANEL) >= HEADED);
+        boolean any = listed;
+        for (int column : listed ? List.<Integer>of() : positions) {
             Optional<Integer> before = Optional.empty(), after = Optional.empty();
             boolean odd = true;
             for (int r = head + 1; r < first; r++) {

@@ -77,10 +77,14 @@ final class TableFileReader {
                     .map(Extent::checked)
                     .map(struck::doubted)
                     .toList();
+            own = HeadingsBeside.doubted(grid, own);
             directories.addAll(own);
             problems.addAll(read.problems());
             problems.addAll(struck.problems());
-            if (!own.isEmpty()) problems.addAll(changed.problems());
+            if (!own.isEmpty()) {
+                problems.addAll(changed.problems());
+                problems.addAll(UnreadTables.problems(grid, own));
+            }
             PassedOver.problem(grid, own).ifPresent(problems::add);
             if (own.isEmpty() && read.problems().isEmpty() && !grid.rows().isEmpty()) problems.add(notRecognised(grid));
         }
