@@ -36,7 +36,8 @@ final class Phrases extends AbstractList<Phrase> implements RandomAccess {
 
     static Phrases of(Sheet sheet) {
         List<Word> turned = sheet.words().stream().filter(w -> !w.upright()).toList();
-        return new Phrases(new ArrayList<>(TightHeadings.parted(WrittenNumbers.parted(Phrase.of(sheet)))), turned);
+        List<Phrase> written = BorderZones.without(Phrase.of(sheet), sheet);
+        return new Phrases(new ArrayList<>(TightHeadings.parted(WrittenNumbers.parted(written))), turned);
     }
 
     /** Some of a sheet, in any order. */

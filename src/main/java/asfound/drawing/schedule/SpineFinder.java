@@ -37,6 +37,7 @@ final class SpineFinder {
         List<List<Token>> columns = new ArrayList<>();
         OwnNames own = new OwnNames(phrases);
         NumbersWithPhase phased = new NumbersWithPhase(phrases);
+        NumberedNotes notes = new NumberedNotes(phrases);
         ConductorColours colours = new ConductorColours(phrases);
         for (Phrase p : phrases)
             phased.position(p.text())
@@ -47,7 +48,8 @@ final class SpineFinder {
                     .ifPresent(position -> place(new Token(position, p), columns));
         List<Spine> spines = new ArrayList<>();
         for (List<Token> column : SplitColumns.joined(columns, phrases))
-            for (List<Token> run : runs(column)) accept(run).ifPresent(spines::add);
+            for (List<Token> run : runs(column))
+                if (!notes.areThese(run)) accept(run).ifPresent(spines::add);
         spines.sort(Comparator.comparingDouble(Spine::firstY).thenComparingDouble(Spine::left));
         return spines;
     }

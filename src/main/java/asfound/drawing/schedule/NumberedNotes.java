@@ -1,0 +1,62 @@
+package asfound.drawing.schedule;
+
+import asfound.drawing.schedule.Spine.Token;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** The notes of a sheet, numbered one below the other under a title of their own: their numbers are no positions. */
+final class NumberedNotes {
+
+    private static final Pattern TITLE =
+            Pattern.compile("(?:[A-Z&/.-]+\\s+){0,4}(?:KEY)?NOTES?\\s*[:.]?", Pattern.CASE_INSENSITIVE);
+    /** Lines between the title and the first note. */
+    private static final double ABOVE = 5;
+    /** The title begins no further left or right of the numbers, in sizes of its type. */
+    private static final double BESIDE = 6;
+    /** A note begins no further behind its number, in sizes of its type. */
+    private static final double BEHIND = 8;
+    /** Letters of a note: an entry of a directory is mostly shorter, and no note is as short as a rating. */
+    private static final int SHORTEST = 10;
+
+    private final Phrases phrases;
+
+    NumberedNotes(Phrases phrases) {
+        this.phrases = phrases;
+    }
+
+    /** Whether most of the numbers have nothing beside them but a text, and the first stands under a title of notes. */
+    boolean areThese(List<Token> numbers) {
+        Phrase first = numbers.get(0).phrase();
+        if (!isUnderTitle(first)) return false;
+        long notes = numbers.stream().filter(t -> isNote(t.phrase())).count();
+        return notes * 4 >= numbers.size() * 3L;
+    }
+
+    private boolean isUnderTitle(Phrase first) {
+        Optional<Phrase> title = Optional.empty();
+        for (Phrase p : phrases.between(
+                first.box().y() - ABOVE * first.size(), first.box().y())) {
+            boolean over = p.left() < first.right() + BESIDE * p.size() && p.right() > first.left() - BESIDE * p.size();
+            if (over && p != first) title = Optional.of(p);
+        }
+        return title.filter(p -> TITLE.matcher(p.text()).matches() && !isHeading(p))
+                .isPresent();
+    }
+
+    /** Notes can be a column of a directory too. */
+    private boolean isHeading(Phrase title) {
+        return phrases.near(title.centreY(), 0.5 * title.size()).stream()
+                .anyMatch(p -> phrases.meanings().weight(p.text(), Role.POSITION) > 0
+                        && p.right() > title.left() - BESIDE * p.size()
+                        && p.left() < title.right() + BESIDE * p.size());
+    }
+
+    private boolean isNote(Phrase number) {
+        List<Phrase> behind = phrases.near(number.centreY(), 0.5 * number.size()).stream()
+                .filter(p -> p.left() >= number.right() && p.left() < number.right() + BEHIND * number.size())
+                .toList();
+        return behind.size() == 1
+                && behind.get(0).text().chars().filter(Character::isLetter).count() >= SHORTEST;
+    }
+}

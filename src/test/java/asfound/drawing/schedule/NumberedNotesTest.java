@@ -1,0 +1,43 @@
+package asfound.drawing.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import asfound.model.Directory;
+import java.io.IOException;
+import org.junit.jupiter.api.Test;
+
+/** Numbered notes on the sheet of a directory. */
+class NumberedNotesTest {
+
+    private static final String[] NOTES = {
+        "Provide a lock-on device for the fire alarm circuit.",
+        "Existing to remain.",
+        "20A branch circuits shall be #12 AWG, min.",
+        "Verify in the field."
+    };
+
+    @Test
+    void beside_its_rows_take_nothing_from_it() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 90, "PANEL N-1").twoSided(110).text(470, 106, "KEYED NOTES");
+            for (int n = 0; n < NOTES.length; n++)
+                s.line(120 + 14 * n, new double[] {470, 490}, "" + (n + 1), NOTES[n]);
+            Directory d = s.directory();
+            assertThat(d.panel()).isEqualTo("N-1");
+            assertThat(d.circuits())
+                    .hasSize(8)
+                    .allSatisfy(c -> assertThat(c.ratingA().value()).contains(20));
+            assertThat(d.confidence()).isEqualTo(1);
+        }
+    }
+
+    @Test
+    void that_are_the_circuits_of_a_door_card_are_read() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {40, 60, 200};
+            s.text(40, 40, "PANEL N-2").line(60, at, "NO.", "NOTES", "AMPS");
+            for (int n = 0; n < NOTES.length; n++) s.line(74 + 14 * n, at, "" + (n + 1), "Kitchen ring " + n, "32");
+            assertThat(s.directory().circuits()).hasSize(4);
+        }
+    }
+}
