@@ -41,13 +41,16 @@ final class ForeignTables {
     /**
      * The title that says that a table is a list of something else; a panel's title between them says that it is not.
      *
+     * @param numbers where its first column of numbers ends
      * @param clear its headings say that it holds circuits and their devices
      */
-    static Optional<Phrase> title(Phrases phrases, Box table, boolean clear) {
+    static Optional<Phrase> title(Phrases phrases, Box table, double numbers, boolean clear) {
         List<Phrase> above = phrases.between(Double.NEGATIVE_INFINITY, table.y() + phrases.largest()).stream()
                 .filter(p -> p.centreY() < table.y() + p.size())
                 .filter(p -> table.y() - p.box().bottom() < REACH * p.size())
-                .filter(p -> p.right() > table.x() - BESIDE * p.size() && p.left() < table.right())
+                // a title begins at the left of its table, or over its middle or its numbers: one further right is
+                // another's
+                .filter(p -> p.right() > table.x() - BESIDE * p.size() && p.left() < Math.max(table.centreX(), numbers))
                 .sorted(Comparator.comparingDouble((Phrase p) -> -p.box().bottom())
                         .thenComparingDouble(Phrase::left))
                 .toList();

@@ -26,6 +26,7 @@ final class SpineFinder {
     private final Sheet sheet;
     private final Phrases phrases;
     private final List<Word> turned;
+    private final List<Spine> others = new ArrayList<>();
 
     SpineFinder(Sheet sheet, Phrases phrases) {
         this.sheet = sheet;
@@ -33,11 +34,16 @@ final class SpineFinder {
         turned = phrases.turned();
     }
 
+    /** The numbers of the sheet's own lists, which were met on the way and are no positions. */
+    List<Spine> others() {
+        return others;
+    }
+
     List<Spine> find() {
         List<List<Token>> columns = new ArrayList<>();
         OwnNames own = new OwnNames(phrases);
         NumbersWithPhase phased = new NumbersWithPhase(phrases);
-        NumberedNotes notes = new NumberedNotes(phrases);
+        SheetLists lists = new SheetLists(phrases);
         ConductorColours colours = new ConductorColours(phrases);
         for (Phrase p : phrases)
             phased.position(p.text())
@@ -49,7 +55,8 @@ final class SpineFinder {
         List<Spine> spines = new ArrayList<>();
         for (List<Token> column : SplitColumns.joined(columns, phrases))
             for (List<Token> run : runs(column))
-                if (!notes.areThese(run)) accept(run).ifPresent(spines::add);
+                if (lists.areThese(run)) others.add(new Spine(run, Optional.empty()));
+                else accept(run).ifPresent(spines::add);
         spines.sort(Comparator.comparingDouble(Spine::firstY).thenComparingDouble(Spine::left));
         return spines;
     }

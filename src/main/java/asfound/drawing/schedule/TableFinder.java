@@ -33,10 +33,11 @@ final class TableFinder {
                 .findFirst()
                 .filter(w -> sheet.place(w.box()) instanceof Place.InRow)
                 .isPresent();
-        for (List<Spine> band : bands(new SpineFinder(sheet, phrases).find())) {
+        SpineFinder spines = new SpineFinder(sheet, phrases);
+        for (List<Spine> band : bands(spines.find())) {
             // between cells a blank parts two tables; on a drawing the widest blank may lie within one
             if (cells) readParted(band);
-            else read(band, Span.OPEN);
+            else for (BandParts.Part part : BandParts.of(band, spines.others())) read(part.spines(), part.limits());
         }
         tables.sort(Comparator.comparingDouble((Table t) -> Math.round(t.box().y() / 20))
                 .thenComparingDouble(t -> t.box().x()));

@@ -12,7 +12,7 @@ import java.util.List;
  * Counts how many random sheets are read exactly, with a difference that is told, and silently wrong, and how often
  * something is told of what was read exactly.
  *
- * <p>{@code SheetScore FOLDER FIRST_SEED COUNT}
+ * <p>{@code SheetScore FOLDER FIRST_SEED COUNT [furnished]}: on the seed's own sheets, or each set on a larger one among notes and lists
  */
 public final class SheetScore {
 
@@ -21,10 +21,11 @@ public final class SheetScore {
     public static void main(String[] args) throws IOException {
         Path file = Path.of(args[0]).resolve("sheet.pdf");
         Files.createDirectories(file.getParent());
+        boolean furnished = args.length > 3 && args[3].equals("furnished");
         long first = Long.parseLong(args[1]), count = Long.parseLong(args[2]);
         int exact = 0, alarmed = 0, told = 0, wrong = 0;
         for (long seed = first; seed < first + count; seed++) {
-            SampleSheets.Drawn drawn = SampleSheets.draw(seed, file);
+            SampleSheets.Drawn drawn = furnished ? FurnishedSheet.draw(seed, file) : SampleSheets.draw(seed, file);
             ScheduleReading reading = RandomLayoutsTest.read(file);
             List<String> silent = SampleCheck.silentDifferences(drawn, reading);
             List<String> different = SampleCheck.differences(drawn, reading);

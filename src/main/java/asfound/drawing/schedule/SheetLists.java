@@ -2,14 +2,16 @@ package asfound.drawing.schedule;
 
 import asfound.drawing.schedule.Spine.Token;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** The notes of a sheet, numbered one below the other under a title of their own: their numbers are no positions. */
-final class NumberedNotes {
+/** The numbered lists that any sheet has, its notes and its revisions, under titles of their own: their numbers are no positions. */
+final class SheetLists {
 
     private static final Pattern TITLE =
             Pattern.compile("(?:[A-Z&/.-]+\\s+){0,4}(?:KEY)?NOTES?\\s*[:.]?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern REVISIONS = Pattern.compile(
+            "(?:(?:DRAWING|SHEET|ISSUE)\\s+)?REVISIONS?(?:\\s+(?:HISTORY|TABLE|BLOCK|RECORD))?\\s*:?",
+            Pattern.CASE_INSENSITIVE);
     /** Lines between the title and the first note. */
     private static final double ABOVE = 5;
     /** The title begins no further left or right of the numbers, in sizes of its type. */
@@ -21,27 +23,36 @@ final class NumberedNotes {
 
     private final Phrases phrases;
 
-    NumberedNotes(Phrases phrases) {
+    SheetLists(Phrases phrases) {
         this.phrases = phrases;
     }
 
-    /** Whether most of the numbers have nothing beside them but a text, and the first stands under a title of notes. */
+    /**
+     * Whether numbers stand under a title of revisions, or under one of notes, most of them with nothing beside them but a
+     * text.
+     */
     boolean areThese(List<Token> numbers) {
         Phrase first = numbers.get(0).phrase();
-        if (!isUnderTitle(first)) return false;
+        List<Phrase> above = above(first);
+        if (above.stream().anyMatch(p -> REVISIONS.matcher(p.text()).matches())) return true;
+        if (above.isEmpty() || !isTitleOfNotes(above.get(above.size() - 1))) return false;
         long notes = numbers.stream().filter(t -> isNote(t.phrase())).count();
         return notes * 4 >= numbers.size() * 3L;
     }
 
-    private boolean isUnderTitle(Phrase first) {
-        Optional<Phrase> title = Optional.empty();
-        for (Phrase p : phrases.between(
-                first.box().y() - ABOVE * first.size(), first.box().y())) {
-            boolean over = p.left() < first.right() + BESIDE * p.size() && p.right() > first.left() - BESIDE * p.size();
-            if (over && p != first) title = Optional.of(p);
-        }
-        return title.filter(p -> TITLE.matcher(p.text()).matches() && !isHeading(p))
-                .isPresent();
+    /** What stands over the first number, from top to bottom. */
+    private List<Phrase> above(Phrase first) {
+        return phrases
+                .between(first.box().y() - ABOVE * first.size(), first.box().y())
+                .stream()
+                .filter(p -> p != first
+                        && p.left() < first.right() + BESIDE * p.size()
+                        && p.right() > first.left() - BESIDE * p.size())
+                .toList();
+    }
+
+    private boolean isTitleOfNotes(Phrase title) {
+        return TITLE.matcher(title.text()).matches() && !isHeading(title);
     }
 
     /** Notes can be a column of a directory too. */
