@@ -80,36 +80,44 @@ final class ChangedPositions {
     }
 
     private void column(int c) {
-        boolean headed = false;
+        double headed = 0;
         String above = "";
+        int aboveRow = -1;
         List<GridRow> under = new ArrayList<>();
         for (GridRow row : grid.rows()) {
             String cell = row.cell(c).strip().replaceAll("\\s+", " ");
             if (cell.isEmpty()) continue;
             boolean letters = cell.chars().anyMatch(Character::isLetter) || cell.equals("#");
             if (!letters || DateText.parse(cell).isPresent()) {
-                if (headed) under.add(row);
+                if (headed > 0) under.add(row);
                 continue;
             }
-            boolean heads = heads(cell) || heads(above + " " + cell);
-            if (heads || PositionText.parse(cell).isEmpty()) {
-                putBack(c, under);
+            boolean joined = row.number() == aboveRow + 1;
+            double heads = Math.max(heads(cell), joined ? heads(above + " " + cell) : 0);
+            aboveRow = row.number();
+            if (heads > 0 || PositionText.parse(cell).isEmpty()) {
+                putBack(c, under, headed >= HEADED);
                 under.clear();
                 headed = heads;
             }
             above = cell;
         }
-        putBack(c, under);
+        putBack(c, under, headed >= HEADED);
     }
 
-    private static boolean heads(String text) {
-        return Headings.weight(text, Role.POSITION) >= HEADED;
+    private static double heads(String text) {
+        return Headings.weight(text, Role.POSITION);
     }
 
-    private void putBack(int c, List<GridRow> under) {
+    /** @param surely the heading says positions and nothing else: fractions are put back too */
+    private void putBack(int c, List<GridRow> under, boolean surely) {
         Set<Integer> typed = new HashSet<>();
         for (GridRow row : under)
             DateText.parse(row.cell(c)).filter(d -> !d.hasThird()).ifPresent(d -> typed.add(d.year()));
+        long positions = under.stream()
+                .filter(r -> PositionText.parse(r.cell(c)).isPresent())
+                .count();
+        boolean fractions = surely && positions * 2 >= under.size();
         for (GridRow row : under) {
             String cell = row.cell(c).strip();
             Optional<DateText> day = DateText.parse(cell);
@@ -119,7 +127,8 @@ final class ChangedPositions {
                 boolean third =
                         day.get().hasThird() && !typed.contains(day.get().year());
                 put(c, row, day.get().positions(third));
-            } else if (fraction.matches() && !fraction.group(2).matches("0+")) put(c, row, ofFraction(fraction));
+            } else if (fractions && fraction.matches() && !fraction.group(2).startsWith("0"))
+                put(c, row, ofFraction(fraction));
         }
     }
 

@@ -245,4 +245,34 @@ class SpreadsheetTablesTest {
                 .containsExactly("[1] 30A Kiln []", "[2] 20A Lights []", "[3, 5] 30A Oven []");
         assertThat(inWords(read.directories().get(1))).containsExactly("[1] 20A Saw []", "[2, 4] 40A Lathe []");
     }
+
+    @Test
+    void loads_with_a_point_below_a_heading_of_positions_further_up_stay_loads() throws IOException {
+        ScheduleReading read = read(
+                "PANEL RP-1,,,\nCkt,Load,Trip,\n1,Lights,20,\n2,Copier,20,\n3,Sign,20,\n\n\nPANEL RP-2,,,\n"
+                        + "Load (kVA),Load Served,Trip,Ckt\n1.5,Fan motor,20,1\n2.4,Gate motor,20,2\n0.6,Door lock,20,3\n");
+        assertThat(read.directories().get(1).circuits().stream()
+                        .map(c -> Math.round(c.totalVA().or(0.0))))
+                .containsExactly(1500L, 2400L, 600L);
+        assertThat(read.problems()).isEmpty();
+    }
+
+    @Test
+    void a_table_of_which_no_position_is_understood_is_told_beside_one_that_was_read() throws IOException {
+        ScheduleReading read = read("PANEL RP-1,,\nCkt,Load,Trip\n1,Lights,20\n2,Copier,20\n3,Sign,20\n\n\n,,\n"
+                + "Ckt,Load,Trip\nQ-7-1,Fan,20\nQ-7-2,Gate,20\nQ-7-3,Door,20\n");
+        assertThat(read.directories()).hasSize(1);
+        assertThat(Readings.said(read.problems()))
+                .contains(
+                        "This looks like a schedule and could not be explained: below 'Ckt' stand no positions that were "
+                                + "understood.");
+    }
+
+    @Test
+    void headings_that_come_again_beside_another_table_s_rows_make_the_sheet_doubtful() throws IOException {
+        ScheduleReading read = read("PANEL RP-1,,,,PANEL RP-2,,\nCkt,Load,Trip,,,,\n1,Lights,20,,Ckt,Load,Trip\n"
+                + "2,Copier,20,,1,Fan,20\n3,Sign,20,,2,Gate,20\nCkt,Load,Trip,,3,Door,20\n4,Oven,20,,4,Saw,20\n"
+                + "5,Kiln,20,,5,Lathe,20\n");
+        assertThat(read.directories()).isNotEmpty().allMatch(Directory::isDoubtful);
+    }
 }
