@@ -52,6 +52,7 @@ final class Cells {
     private final Sheet sheet;
     private final Spine spine;
     private final List<Row> rows;
+    private final double[] levels;
     private final double top;
     private final double bottom;
     private final Bounds positions;
@@ -64,6 +65,7 @@ final class Cells {
         this.sheet = sheet;
         spine = side.spine();
         this.rows = rows;
+        levels = rows.stream().mapToDouble(Row::y).toArray();
         this.top = top;
         this.bottom = bottom;
         positions = bounds(new Column(spine.left(), spine.right(), "", List.of(), Map.of()));
@@ -85,13 +87,18 @@ final class Cells {
         return new Bounds(out);
     }
 
+    /** How the lines of a column lie to the rows. */
+    Alignment alignment(List<ColumnLines.Line> lines) {
+        return Alignment.of(lines, levels, spine.size());
+    }
+
     /** The rows that a line on this level of a column belongs to; empty where it belongs to none. */
     Optional<Range> rows(double y, Bounds bounds, Alignment alignment) {
         int cell = bounds.at(y);
         int first = below(bounds.top(cell)), last = below(bounds.bottom(cell)) - 1;
         if (first > last) return beside(y);
         if (first == last || isMerged(first, last)) return Optional.of(new Range(first, last));
-        int row = alignment.row(y, rows, first, last, spine.size());
+        int row = alignment.row(y, levels, first, last, spine.size());
         return Optional.of(new Range(row, row));
     }
 
@@ -99,16 +106,16 @@ final class Cells {
     private Optional<Range> beside(double y) {
         int cell = positions.at(y);
         int row = below(positions.top(cell));
-        boolean own = row < rows.size() && rows.get(row).y() < positions.bottom(cell);
+        boolean own = row < levels.length && levels[row] < positions.bottom(cell);
         return own ? Optional.of(new Range(row, row)) : Optional.empty();
     }
 
     /** The first row below a level. */
     private int below(double y) {
-        int low = 0, high = rows.size();
+        int low = 0, high = levels.length;
         while (low < high) {
             int mid = (low + high) >>> 1;
-            if (rows.get(mid).y() <= y) low = mid + 1;
+            if (levels[mid] <= y) low = mid + 1;
             else high = mid;
         }
         return low;
@@ -117,9 +124,9 @@ final class Cells {
     /** The positions of these rows stand in cells of their own, so the wider cell was made by joining them. */
     private boolean isMerged(int first, int last) {
         for (int r = first; r < last; r++) {
-            double a = rows.get(r).y(), b = rows.get(r + 1).y();
             double x = rows.get(r).token().map(t -> t.phrase().centreX()).orElse(spine.centreX());
-            boolean parted = sheet.across().between(a, b).stream().anyMatch(rule -> rule.passes(x));
+            boolean parted = false;
+            for (Rule rule : sheet.across().between(levels[r], levels[r + 1])) parted |= rule.passes(x);
             if (!parted) return false;
         }
         return true;

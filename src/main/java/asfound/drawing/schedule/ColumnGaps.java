@@ -42,11 +42,14 @@ final class ColumnGaps {
     /** A gap that was found to part two columns. */
     private record Stripe(double left, double right, double top, double bottom) {}
 
-    /** @param lines from top to bottom, each from left to right */
-    ColumnGaps(List<List<Word>> lines, Rules down) {
+    /**
+     * @param lines from top to bottom, each from left to right
+     * @param spaces between their words, in units of the type's size, narrow ones first
+     */
+    ColumnGaps(List<List<Word>> lines, double[] spaces, Rules down) {
         this.down = down;
         this.lines = lines;
-        widerThan = WIDER * usualSpace(lines);
+        widerThan = WIDER * (spaces.length < 6 ? USUAL_SPACE : Math.max(0.2, spaces[spaces.length / 8]));
         typed = isTyped(lines);
         for (int l = 0; l < lines.size(); l++)
             for (int i = 1; i < lines.get(l).size(); i++) {
@@ -58,12 +61,6 @@ final class ColumnGaps {
                     stripes.add(new Stripe(a.right(), b.left(), a.centreY() - reach, a.centreY() + reach));
                 else if (typed) blankColumn(l, a, b).ifPresent(stripes::add);
             }
-    }
-
-    private static double usualSpace(List<List<Word>> lines) {
-        List<Double> gaps = Phrase.spaces(lines);
-        if (gaps.size() < 6) return USUAL_SPACE;
-        return Math.max(0.2, gaps.get(gaps.size() / 8));
     }
 
     /** Whether a column ends between two neighbours on a line: here, or at the same place in a row near by. */

@@ -26,7 +26,6 @@ final class ColumnLines {
     private static final Pattern FORM = Pattern.compile("_{3,}");
 
     private final Phrases phrases;
-    private final Looks looks = new Looks();
     private final Side side;
     private final double top;
     private final double bottom;
@@ -96,7 +95,8 @@ final class ColumnLines {
         if (description == null || !startsIn(p, description) || w.centreX() < description.right()) return false;
         for (Map.Entry<Role, Column> e : side.roles().entrySet())
             if (e.getValue() != description && e.getValue().holds(w.centreX()))
-                return Contents.of(e.getKey(), looks.of(List.of(w.text()))) < 0.3 || isTaken(e.getValue(), p);
+                return Contents.of(e.getKey(), phrases.meanings().looks().of(List.of(w.text()))) < 0.3
+                        || isTaken(e.getValue(), p);
         return true;
     }
 

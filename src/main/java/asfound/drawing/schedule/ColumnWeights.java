@@ -18,7 +18,6 @@ final class ColumnWeights {
     private static final Role[] ROLES = Role.values();
 
     private final Meanings meanings;
-    private final Looks looks = new Looks();
     private final Map<Said, Map<Role, Double>> known = new HashMap<>();
 
     private record Said(String heading, List<String> texts) {}
@@ -35,7 +34,7 @@ final class ColumnWeights {
      */
     Map<Role, Double> of(String heading, List<String> texts) {
         return known.computeIfAbsent(new Said(heading, texts), said -> {
-            Map<Role, Double> byHeading = meanings.weigh(heading), weights = weights(byHeading, looks.of(texts));
+            Map<Role, Double> byHeading = meanings.weigh(heading), weights = weights(byHeading, meanings.looks().of(texts));
             LoadClasses.correct(heading, byHeading, weights);
             return weights;
         });

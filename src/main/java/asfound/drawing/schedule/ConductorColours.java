@@ -68,6 +68,7 @@ final class ConductorColours {
 
     private static Optional<Way> written(String text) {
         if (text.length() > LONGEST || text.isEmpty() || !Character.isDigit(text.charAt(0))) return Optional.empty();
+        if (Texts.isFigures(text)) return Optional.empty();
         Matcher m = WAY.matcher(text.strip());
         if (!m.matches()) return Optional.empty();
         List<Colour> colours = new ArrayList<>();

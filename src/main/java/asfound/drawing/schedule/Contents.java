@@ -29,7 +29,7 @@ final class Contents {
             case POSITION -> 0;
             case DESCRIPTION -> description(entries);
             case RATING -> rating(entries);
-            case POLES -> share(entries, Look::poles);
+            case POLES -> share(entries, l -> l.poles().isPresent());
             case DEVICE -> device(entries);
             case PHASE -> share(entries, l -> l.phases() && !l.isNumbers());
             case LOAD, LOAD_A, LOAD_B, LOAD_C -> load(entries);

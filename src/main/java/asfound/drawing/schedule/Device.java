@@ -15,21 +15,22 @@ record Device(Stated<Integer> rating, Optional<Integer> poles, String trouble) {
 
     private static final Pattern NONE = Pattern.compile("n/?a|none|space|spare|0|x", Pattern.CASE_INSENSITIVE);
 
-    static Device of(Row row) {
+    static Device of(Row row, Looks looks) {
         String written = row.cell(Role.DEVICE).map(Row.Cell::text).orElse(row.text(Role.RATING));
         String polesText = row.text(Role.POLES);
-        Optional<DeviceText> device = DeviceText.parse(written);
-        Optional<Integer> poles = DeviceText.polesOnly(polesText).or(() -> device.flatMap(DeviceText::poles));
+        Look look = looks.of(written), polesLook = looks.of(polesText);
+        Optional<DeviceText> device = look.device();
+        Optional<Integer> poles = polesLook.poles().or(() -> device.flatMap(DeviceText::poles));
         String trouble = "";
         Stated<Integer> rating;
-        if (Texts.saysNothing(written) || saysNone(written)) rating = Stated.blank();
+        if (!look.says() || saysNone(written)) rating = Stated.blank();
         else if (device.isEmpty()) {
             rating = Stated.unreadable(written, null);
             trouble = "rating '" + written + "'";
         } else
             rating =
                     device.get().ratingA().map(a -> Stated.of(a, written, null)).orElse(Stated.blank());
-        if (!Texts.saysNothing(polesText) && DeviceText.polesOnly(polesText).isEmpty() && !saysNone(polesText))
+        if (polesLook.says() && polesLook.poles().isEmpty() && !saysNone(polesText))
             trouble = (trouble.isEmpty() ? "" : trouble + ", ") + "poles '" + polesText + "'";
         return new Device(rating, poles, trouble);
     }

@@ -173,18 +173,19 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
         };
     }
 
-    /** A number of poles by itself: {@code 3}, {@code 3P}, {@code TP}. */
-    static Optional<Integer> polesOnly(String raw) {
-        return polesOnly(raw, parse(raw));
-    }
-
-    /** @param device what the text says as a device */
+    /**
+     * A number of poles by itself: {@code 3}, {@code 3P}, {@code TP}.
+     *
+     * @param device what the text says as a device
+     */
     static Optional<Integer> polesOnly(String raw, Optional<DeviceText> device) {
         String t = raw.strip();
         if (t.length() == 1)
             return t.charAt(0) >= '1' && t.charAt(0) <= '4' ? Optional.of(t.charAt(0) - '0') : Optional.empty();
+        // a figure of several digits is a rating
+        boolean mayBe = !isWordy(t) && !Texts.isFigures(t);
         Matcher bare = BARE.matcher(t);
-        if (!isWordy(t) && bare.matches()) return Optional.of(bare.group(1).charAt(0) - '0');
+        if (mayBe && bare.matches()) return Optional.of(bare.group(1).charAt(0) - '0');
         return device.filter(d -> d.ratingA().isEmpty()).flatMap(DeviceText::poles);
     }
 }

@@ -25,7 +25,8 @@ final class FurtherPoles {
 
     /** The last device is the only one of several poles. */
     boolean areOwedByLastAlone() {
-        return spine.tokens().stream().filter(t -> levels.poles(t) > 1).toList().equals(List.of(last()));
+        for (Spine.Token t : spine.tokens()) if (levels.poles(t) > 1) return t == last();
+        return false;
     }
 
     private Spine.Token last() {

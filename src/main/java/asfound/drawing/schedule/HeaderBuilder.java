@@ -44,9 +44,9 @@ final class HeaderBuilder {
     private Stated<Integer> wires = Stated.blank();
     private Stated<Double> interrupting = Stated.blank();
 
-    HeaderBuilder(Sheet sheet) {
+    HeaderBuilder(Sheet sheet, Meanings meanings) {
         this.sheet = sheet;
-        name = new PanelName(sheet);
+        name = new PanelName(sheet, meanings);
         main = new MainDevice(sheet);
     }
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -37,16 +38,13 @@ final class Headers {
     private final Phrases phrases;
     private final List<Box> tables;
     private final List<Map<Where, Box>> areas = new ArrayList<>();
-    private final List<Map<Where, LabelReader.Labelled>> regions = new ArrayList<>();
+    private final Map<Box, LabelReader.Labelled> regions = new HashMap<>();
 
     private Headers(Sheet sheet, Phrases phrases, List<Box> tables) {
         this.sheet = sheet;
         this.phrases = phrases;
         this.tables = tables;
-        for (int t = 0; t < tables.size(); t++) {
-            areas.add(areas(t));
-            regions.add(new EnumMap<>(Where.class));
-        }
+        for (int t = 0; t < tables.size(); t++) areas.add(areas(t));
     }
 
     /** @param tables the directories' areas, their column headings with them */
@@ -61,7 +59,7 @@ final class Headers {
         for (Where where : Where.values()) {
             double told = 0;
             for (int t = 0; t < tables.size(); t++) {
-                HeaderBuilder builder = new HeaderBuilder(sheet);
+                HeaderBuilder builder = new HeaderBuilder(sheet, phrases.meanings());
                 builder.add(region(t, where), true);
                 // a directory whose header is all there counts for more than one with much of another's
                 told += builder.known() >= 4 ? 10 + builder.known() : builder.known();
@@ -77,13 +75,13 @@ final class Headers {
     }
 
     private HeaderText header(int t, Where main) {
-        HeaderBuilder builder = new HeaderBuilder(sheet);
+        HeaderBuilder builder = new HeaderBuilder(sheet, phrases.meanings());
         // of tables one above the other, the title that stands between two belongs to the same side of all
         if (main == Where.BELOW && titled(Where.ABOVE) >= titled(Where.BELOW)) builder.titleAbove(region(title(t)));
         builder.add(region(t, main), true);
         List<Where> others = new ArrayList<>(Arrays.asList(Where.values()));
         others.remove(main);
-        HeaderBuilder sums = new HeaderBuilder(sheet);
+        HeaderBuilder sums = new HeaderBuilder(sheet, phrases.meanings());
         sums.add(region(t, Where.BELOW), false);
         if (main != Where.ABOVE) further(builder, region(title(t)));
         for (Where where : others) if (!isAnothers(t, where, main)) further(builder, region(t, where));
@@ -113,9 +111,8 @@ final class Headers {
         return false;
     }
 
-    /** What stands on that side; asked for again and again, and read once. */
     private LabelReader.Labelled region(int t, Where where) {
-        return regions.get(t).computeIfAbsent(where, w -> region(area(t, w)));
+        return region(area(t, where));
     }
 
     /**
@@ -159,7 +156,12 @@ final class Headers {
                 .orElse(8);
     }
 
+    /** What stands in an area; asked for again and again, and read once. */
     private LabelReader.Labelled region(Box area) {
+        return regions.computeIfAbsent(area, this::read);
+    }
+
+    private LabelReader.Labelled read(Box area) {
         List<Phrase> own = new ArrayList<>();
         List<Phrase> beyond = new ArrayList<>();
         for (Phrase p : phrases.between(area.y(), area.bottom()))
@@ -169,7 +171,7 @@ final class Headers {
         beyond.sort(Comparator.comparingDouble(Phrase::left).thenComparingDouble(Phrase::centreY));
         for (Phrase p : beyond) if (goesOn(own, p)) own.add(p);
         own.sort(Phrase.ORDER);
-        return LabelReader.read(sheet, own);
+        return LabelReader.read(sheet, own, phrases.meanings());
     }
 
     /** A header wider than its directory: the line goes on without a rule of the sheet or a wide blank between. */

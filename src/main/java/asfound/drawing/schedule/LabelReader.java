@@ -22,7 +22,11 @@ final class LabelReader {
     private final List<Value> unfit = new ArrayList<>();
     private final List<LoneLabels.Lone> lone = new ArrayList<>();
 
-    private LabelReader() {}
+    private final Meanings meanings;
+
+    private LabelReader(Meanings meanings) {
+        this.meanings = meanings;
+    }
 
     /**
      * What a region says.
@@ -34,11 +38,11 @@ final class LabelReader {
      */
     record Labelled(List<Value> values, List<Value> unfit, List<Phrase> labels, List<Phrase> loose) {}
 
-    static Labelled read(Sheet sheet, List<Phrase> phrases) {
-        List<Phrase> parted = Wrapped.whole(sheet, HeaderWords.parted(Ticks.chosen(phrases)));
-        LabelReader reader = new LabelReader();
+    static Labelled read(Sheet sheet, List<Phrase> phrases, Meanings meanings) {
+        List<Phrase> parted = Wrapped.whole(sheet, HeaderWords.parted(Ticks.chosen(phrases)), meanings);
+        LabelReader reader = new LabelReader(meanings);
         for (Phrase p : parted) reader.phrase(p);
-        LoneLabels lone = new LoneLabels(sheet, Phrases.of(parted), reader.lone);
+        LoneLabels lone = new LoneLabels(sheet, Phrases.of(parted, meanings), reader.lone);
         reader.values.addAll(lone.values());
         reader.lugsAlone();
         reader.unfit.addAll(lone.unfit());
@@ -106,10 +110,10 @@ final class LabelReader {
     }
 
     /** {@code MOTOR CONTROL CENTER MCC-2}: its first word alone would be a label of another thing. */
-    private static boolean isKindInTitle(Phrase p, Labels.Label label) {
+    private boolean isKindInTitle(Phrase p, Labels.Label label) {
         return label.field() == Field.OTHER
                 && !label.marked()
-                && Titles.nameIn(p.text()).isPresent();
+                && meanings.name(p.text()).isPresent();
     }
 
     /** {@code M.L.O.} with nothing behind it says by itself what the mains are. */

@@ -12,6 +12,8 @@ final class Levels {
     private final Sheet sheet;
     private final Phrases phrases;
     private final Side side;
+    private final Optional<Column> polesColumn;
+    private final Optional<Column> deviceColumn;
     private final double size;
     private final double left;
     private final double right;
@@ -20,6 +22,8 @@ final class Levels {
         this.sheet = sheet;
         this.phrases = phrases;
         this.side = side;
+        polesColumn = side.column(Role.POLES);
+        deviceColumn = side.column(Role.DEVICE);
         size = side.spine().size();
         left = side.left();
         right = side.right();
@@ -88,6 +92,7 @@ final class Levels {
 
     /** The poles that are printed beside a position. */
     int poles(Spine.Token t) {
+        if (polesColumn.isEmpty() && deviceColumn.isEmpty()) return 1;
         for (Phrase p : phrases.near(t.y(), 0.4 * size)) {
             Optional<Integer> poles = Math.abs(p.centreY() - t.y()) < 0.4 * size ? poles(p) : Optional.empty();
             if (poles.isPresent()) return poles.get();
@@ -96,21 +101,24 @@ final class Levels {
     }
 
     private Optional<Integer> poles(Phrase p) {
-        if (in(Role.POLES, p)) return DeviceText.polesOnly(p.text());
-        return in(Role.DEVICE, p) ? DeviceText.parse(p.text()).flatMap(DeviceText::poles) : Optional.empty();
+        if (isIn(polesColumn, p)) return look(p).poles();
+        return isIn(deviceColumn, p) ? look(p).device().flatMap(DeviceText::poles) : Optional.empty();
+    }
+
+    private Look look(Phrase p) {
+        return phrases.meanings().looks().of(p.text());
     }
 
     private boolean isLoadOrPhase(Phrase p) {
-        return in(Role.PHASE, p)
-                || in(Role.PANEL, p)
+        return isIn(side.column(Role.PHASE), p)
+                || isIn(side.column(Role.PANEL), p)
                 || side.roles().entrySet().stream()
                         .anyMatch(e -> e.getKey().isLoad()
                                 && e.getValue().holds(p.centreX())
                                 && LoadText.parse(p.text(), false).isPresent());
     }
 
-    private boolean in(Role role, Phrase p) {
-        Column column = side.roles().get(role);
-        return column != null && column.holds(p.centreX());
+    private static boolean isIn(Optional<Column> column, Phrase p) {
+        return column.isPresent() && column.get().holds(p.centreX());
     }
 }

@@ -34,6 +34,7 @@ final class LoneLabels {
     private final Phrases phrases;
     private final List<Lone> labels;
     private final boolean above;
+    private final List<Beside> besides;
     /** For each label its value, where it has one. */
     private final List<Optional<Value>> found;
 
@@ -41,9 +42,13 @@ final class LoneLabels {
         this.sheet = sheet;
         this.phrases = phrases;
         this.labels = List.copyOf(labels);
+        besides = this.labels.stream().map(this::around).toList();
         above = areBelowTheirValues();
-        List<Optional<Value>> all =
-                this.labels.stream().map(l -> above ? above(l) : beside(l)).toList();
+        List<Optional<Value>> all = new ArrayList<>();
+        for (int i = 0; i < labels.size(); i++) {
+            Lone l = this.labels.get(i);
+            all.add(above ? above(l, besides.get(i)) : beside(l, besides.get(i)));
+        }
         // 'Mains Type: MCB' over 'Mains Rating: 225 A': what is a value itself announces none
         Set<Box> values = new HashSet<>();
         for (Optional<Value> v : all)
@@ -64,6 +69,20 @@ final class LoneLabels {
         }
     }
 
+    /** What stands above, below and to the right of a label, and which of it can be its value. */
+    private record Beside(
+            Optional<Phrase> above,
+            Optional<Phrase> below,
+            Optional<Phrase> right,
+            boolean aboveFits,
+            boolean belowFits,
+            boolean rightFits) {}
+
+    private Beside around(Lone l) {
+        Optional<Phrase> over = upward(l.phrase()), under = below(l.phrase()), right = toTheRight(l.phrase());
+        return new Beside(over, under, right, isValue(l, over), isValue(l, under), isValue(l, right));
+    }
+
     List<Value> values() {
         return found.stream().flatMap(Optional::stream).toList();
     }
@@ -74,11 +93,12 @@ final class LoneLabels {
         for (int i = 0; i < labels.size() && !above; i++) {
             Lone l = labels.get(i);
             if (found.get(i).isPresent()) continue;
-            toTheRight(l.phrase())
+            besides.get(i)
+                    .right()
                     .filter(p ->
                             p.left() - l.phrase().right() < NEAR * l.phrase().size())
                     .filter(p -> l.label().marked() || p.text().chars().anyMatch(Character::isDigit))
-                    .filter(p -> Labels.at(HeaderWords.of(p), 0).isEmpty())
+                    .filter(p -> phrases.meanings().label(p).isEmpty())
                     .ifPresent(p -> out.add(new Value(l.field(), LabelReader.strip(p.text()), p.box(), 2)));
         }
         return out;
@@ -88,26 +108,26 @@ final class LoneLabels {
     private boolean areBelowTheirValues() {
         int up = 0, down = 0, right = 0;
         double upGap = 0, downGap = 0;
-        for (Lone l : labels) {
+        for (int i = 0; i < labels.size(); i++) {
+            Lone l = labels.get(i);
+            Beside b = besides.get(i);
             if (l.label().marked()) continue;
-            Optional<Phrase> a = upward(l.phrase()).filter(p -> isValue(l.field(), p));
-            Optional<Phrase> b = below(l.phrase()).filter(p -> isValue(l.field(), p));
-            if (a.isPresent()) {
+            if (b.aboveFits()) {
                 up++;
-                upGap += l.phrase().box().y() - a.get().box().bottom();
+                upGap += l.phrase().box().y() - b.above().get().box().bottom();
             }
-            if (b.isPresent()) {
+            if (b.belowFits()) {
                 down++;
-                downGap += b.get().box().y() - l.phrase().box().bottom();
+                downGap += b.below().get().box().y() - l.phrase().box().bottom();
             }
-            if (toTheRight(l.phrase()).filter(p -> isValue(l.field(), p)).isPresent()) right++;
+            if (b.rightFits()) right++;
         }
         if (up < LEAST_ABOVE || up <= right || up < down) return false;
         return up > down || upGap < downGap;
     }
 
-    private Optional<Value> above(Lone l) {
-        return upward(l.phrase()).filter(p -> isValue(l.field(), p)).map(p -> value(l.field(), p, 2));
+    private static Optional<Value> above(Lone l, Beside b) {
+        return b.above().filter(p -> b.aboveFits()).map(p -> value(l.field(), p, 2));
     }
 
     private static Value value(Field label, Phrase p, int weight) {
@@ -116,12 +136,11 @@ final class LoneLabels {
     }
 
     /** The value in the next cell to the right, or in the one below. */
-    private Optional<Value> beside(Lone lone) {
+    private Optional<Value> beside(Lone lone, Beside b) {
         Phrase label = lone.phrase();
         Field field = lone.field();
-        Optional<Phrase> right = toTheRight(label), below = below(label);
-        boolean rightFits = right.filter(r -> isValue(field, r)).isPresent();
-        boolean belowFits = below.filter(b -> isValue(field, b)).isPresent();
+        Optional<Phrase> right = b.right(), below = b.below();
+        boolean rightFits = b.rightFits(), belowFits = b.belowFits();
         boolean marked = lone.label().marked();
         if (rightFits && belowFits && !marked) {
             // a row of labels has its values below; a label with its value beside it has another label below
@@ -152,12 +171,15 @@ final class LoneLabels {
         return rules == 1;
     }
 
-    private static boolean isValue(Field field, Phrase p) {
-        List<String> words = HeaderWords.of(p);
-        Optional<Labels.Label> label = Labels.at(words, 0);
+    private boolean isValue(Lone lone, Optional<Phrase> near) {
+        return near.filter(p -> isValue(lone.field(), p)).isPresent();
+    }
+
+    private boolean isValue(Field field, Phrase p) {
+        Optional<Labels.Label> label = phrases.meanings().label(p);
         if (label.isPresent() && label.get().marked()) return false;
         if (label.isPresent()
-                && label.get().end() == words.size()
+                && label.get().end() == HeaderWords.of(p).size()
                 && !(isMain(field) && RatingText.isMainWord(p.text()))) return false;
         String text = LabelReader.strip(p.text());
         return Values.fits(Values.announced(field, text), text);

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
  * @param text as written
  * @param says it says something: it is neither blank nor a mark
  * @param device what it says as a device; empty where it says anything else
- * @param poles it is a number of poles
+ * @param poles where it is a number of poles and nothing else
  * @param phases it names phases
  * @param wire it is a size of wire or conduit
  * @param figure it is a figure, with the unit of a load or without one
@@ -20,7 +20,7 @@ record Look(
         String text,
         boolean says,
         Optional<DeviceText> device,
-        boolean poles,
+        Optional<Integer> poles,
         boolean phases,
         boolean wire,
         boolean figure,
@@ -56,7 +56,7 @@ record Look(
                 text,
                 !Texts.saysNothing(text),
                 device,
-                DeviceText.polesOnly(text, device).isPresent(),
+                DeviceText.polesOnly(text, device),
                 mayBegin(text, PHASE_BEGINS) && PHASES.matcher(text).matches(),
                 isWire(text),
                 isFigure(text),

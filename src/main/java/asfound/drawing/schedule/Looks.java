@@ -13,11 +13,15 @@ final class Looks {
 
     private final Map<String, Look> known = new HashMap<>();
 
+    Look of(String entry) {
+        return known.computeIfAbsent(entry, Look::of);
+    }
+
     /** Of those entries that say something. */
     List<Look> of(List<String> entries) {
         List<Look> out = new ArrayList<>(entries.size());
         for (String text : entries) {
-            Look look = known.computeIfAbsent(text, Look::of);
+            Look look = of(text);
             if (look.says()) out.add(look);
         }
         return out;

@@ -7,16 +7,22 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What the texts of one sheet mean as headings, labels and titles. Each is asked for again by every table, and once more by
+ * What the texts of one sheet mean as entries, headings, labels and titles. Each is asked for again by every table, and once more by
  * whoever looks for names: it is looked at once.
  */
 final class Meanings {
 
+    private final Looks looks = new Looks();
     private final Map<String, Map<Role, Double>> headings = new HashMap<>();
     private final Map<String, Optional<String>> names = new HashMap<>();
     private final Map<Phrase, Optional<Labels.Label>> labels = new IdentityHashMap<>();
     private final Map<String, Boolean> ofValues = new HashMap<>();
     private final Map<Phrase, Boolean> ofPanel = new IdentityHashMap<>();
+
+    /** What entries look like. */
+    Looks looks() {
+        return looks;
+    }
 
     /** How much a heading speaks for each role; not to be changed. */
     Map<Role, Double> weigh(String heading) {

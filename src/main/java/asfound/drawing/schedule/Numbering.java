@@ -56,10 +56,16 @@ final class Numbering {
 
     /** Joins one side's rows in the way that leaves least unexplained. */
     static Devices join(
-            List<Row> rows, Loads loads, Spine spine, boolean alone, int highest, Optional<Settings.Numbering> told) {
+            List<Row> rows,
+            Looks looks,
+            Loads loads,
+            Spine spine,
+            boolean alone,
+            int highest,
+            Optional<Settings.Numbering> told) {
         boolean ways = rows.stream()
                 .anyMatch(r -> r.token().filter(t -> t.text().isWay()).isPresent());
-        List<Device> read = rows.stream().map(Device::of).toList();
+        List<Device> read = rows.stream().map(row -> Device.of(row, looks)).toList();
         if (ways) return Devices.join(rows, read, loads, 1, highest);
         boolean everySecond = spine.isOdd() || spine.isEven();
         if (alone && isOfDevices(rows, read)) return Devices.join(rows, read, loads, OF_DEVICES, highest);

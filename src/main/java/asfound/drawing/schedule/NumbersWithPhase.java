@@ -25,8 +25,9 @@ final class NumbersWithPhase {
         Set<String> seen = new HashSet<>();
         boolean once = true;
         for (Phrase p : phrases) {
+            if (!mayBe(p.text())) continue;
             Matcher m = WRITTEN.matcher(p.text());
-            if (p.text().length() > 7 || !m.matches()) continue;
+            if (!m.matches()) continue;
             String before = letters.putIfAbsent(m.group(1), m.group(2));
             once &= before == null || before.equals(m.group(2));
             seen.add(m.group(2));
@@ -34,9 +35,14 @@ final class NumbersWithPhase {
         used = once && letters.size() >= FEWEST && seen.size() == 3;
     }
 
+    /** Most texts are longer, or say nothing but a figure. */
+    private static boolean mayBe(String text) {
+        return text.length() <= 7 && Texts.hasFigure(text) && !Texts.isFigures(text);
+    }
+
     /** The position alone; empty where the sheet does not write them so. */
     Optional<PositionText> position(String text) {
-        if (!used || text.length() > 7) return Optional.empty();
+        if (!used || !mayBe(text)) return Optional.empty();
         Matcher m = WRITTEN.matcher(text);
         return m.matches() ? PositionText.parse(m.group(1)) : Optional.empty();
     }

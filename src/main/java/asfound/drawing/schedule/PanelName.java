@@ -8,10 +8,12 @@ import java.util.Comparator;
 final class PanelName {
 
     private final Sheet sheet;
+    private final Meanings meanings;
     private Stated<String> designation = Stated.blank();
 
-    PanelName(Sheet sheet) {
+    PanelName(Sheet sheet, Meanings meanings) {
         this.sheet = sheet;
+        this.meanings = meanings;
     }
 
     /** What stands behind a label for the name. */
@@ -31,7 +33,7 @@ final class PanelName {
     /** A text where it is a title: {@code PANEL L2A}. */
     void title(Phrase p) {
         if (designation.isBlank())
-            Titles.nameIn(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));
+            meanings.name(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));
     }
 
     /** A name that stands alone. */

@@ -50,6 +50,7 @@ final class PanelReader {
         double bottom = table.box().bottom();
         List<Leftover> strays = new ArrayList<>();
         Set<Word> taken = new HashSet<>();
+        Looks looks = phrases.meanings().looks();
         int changes = 0;
         for (Side side : table.sides()) {
             RowReader reader = new RowReader(sheet, phrases, side, table.sides(), table.bodyTop());
@@ -58,8 +59,8 @@ final class PanelReader {
             Loads loads = Loads.of(side, unit);
             boolean alone = table.sides().size() == 1;
             byPanel(side, rows).forEach((name, own) -> {
-                Devices joined =
-                        Numbering.join(own, loads, side.spine(), alone, highest(table, own), settings.numbering());
+                Devices joined = Numbering.join(
+                        own, looks, loads, side.spine(), alone, highest(table, own), settings.numbering());
                 Part part = parts.computeIfAbsent(name, n -> new Part());
                 part.drafts.addAll(joined.drafts());
                 part.cost += joined.cost();

@@ -5,24 +5,39 @@ import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
 import asfound.model.Box;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * Words that stand together on one line, with no rule and no wider gap than a space between them.
- *
- * @param words from left to right, at least one
- * @param text the words with single spaces
- * @param box around them
+ * Words that stand together on one line, with no rule and no wider gap than a space between them. Nothing is asked more often
+ * of a sheet than where its phrases stand, so edges and middle are at hand.
  */
-record Phrase(List<Word> words, String text, Box box) {
+final class Phrase {
 
     private static final double GAP = 0.62;
     private static final double WIDEST_GAP = 1.05;
 
-    Phrase {
-        words = List.copyOf(words);
+    private final List<Word> words;
+    private final String text;
+    private final Box box;
+    private final double right;
+    private final double centreX;
+    private final double centreY;
+
+    /**
+     * @param words from left to right, at least one
+     * @param text the words with single spaces
+     * @param box around them
+     */
+    Phrase(List<Word> words, String text, Box box) {
+        this.words = List.copyOf(words);
+        this.text = text;
+        this.box = box;
+        right = box.right();
+        centreX = box.centreX();
+        centreY = box.centreY();
     }
 
     static Phrase of(List<Word> words) {
@@ -37,16 +52,28 @@ record Phrase(List<Word> words, String text, Box box) {
         return new Phrase(words, text.toString(), box);
     }
 
+    List<Word> words() {
+        return words;
+    }
+
+    String text() {
+        return text;
+    }
+
+    Box box() {
+        return box;
+    }
+
     double size() {
         return words.get(0).size();
     }
 
     double centreX() {
-        return box.centreX();
+        return centreX;
     }
 
     double centreY() {
-        return box.centreY();
+        return centreY;
     }
 
     double left() {
@@ -54,7 +81,7 @@ record Phrase(List<Word> words, String text, Box box) {
     }
 
     double right() {
-        return box.right();
+        return right;
     }
 
     /** All phrases of a sheet's upright words, in any order. */
@@ -62,8 +89,9 @@ record Phrase(List<Word> words, String text, Box box) {
         List<Word> words = sheet.words().stream().filter(Word::upright).toList();
         List<Phrase> out = new ArrayList<>();
         List<List<Word>> lines = lines(words);
-        double gap = gap(lines);
-        ColumnGaps columns = new ColumnGaps(lines, sheet.down());
+        double[] spaces = spaces(lines);
+        double gap = gap(spaces);
+        ColumnGaps columns = new ColumnGaps(lines, spaces, sheet.down());
         for (List<Word> line : lines) join(line, sheet.down(), gap, columns, out);
         return out;
     }
@@ -72,23 +100,23 @@ record Phrase(List<Word> words, String text, Box box) {
             Comparator.comparingDouble(Phrase::centreY).thenComparingDouble(Phrase::left);
 
     /** The widest gap inside a phrase, in units of the type's size: wide and spaced types have wide spaces. */
-    private static double gap(List<List<Word>> lines) {
-        List<Double> gaps = spaces(lines);
-        if (gaps.size() < 6) return GAP;
-        return Math.min(WIDEST_GAP, Math.max(GAP, 1.35 * gaps.get(gaps.size() / 2)));
+    private static double gap(double[] spaces) {
+        if (spaces.length < 6) return GAP;
+        return Math.min(WIDEST_GAP, Math.max(GAP, 1.35 * spaces[spaces.length / 2]));
     }
 
     /** The spaces between words of lines, narrow ones first, in units of the type's size; none that may part columns. */
-    static List<Double> spaces(List<List<Word>> lines) {
-        List<Double> spaces = new ArrayList<>();
+    private static double[] spaces(List<List<Word>> lines) {
+        double[] spaces = new double[lines.stream().mapToInt(List::size).sum()];
+        int n = 0;
         for (List<Word> line : lines)
             for (int i = 1; i < line.size(); i++) {
                 double space = (line.get(i).left() - line.get(i - 1).right())
                         / line.get(i).size();
-                if (space > 0.1 && space < 0.95) spaces.add(space);
+                if (space > 0.1 && space < 0.95) spaces[n++] = space;
             }
-        spaces.sort(Comparator.naturalOrder());
-        return spaces;
+        Arrays.sort(spaces, 0, n);
+        return Arrays.copyOf(spaces, n);
     }
 
     /** Words whose middles lie on one level, each line from left to right. */

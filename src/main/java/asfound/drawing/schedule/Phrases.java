@@ -20,14 +20,15 @@ final class Phrases extends AbstractList<Phrase> implements RandomAccess {
 
     private final ArrayList<Phrase> all;
     private final List<Word> turned;
-    private final Meanings meanings = new Meanings();
+    private final Meanings meanings;
     private final double[] levels;
     private final double largest;
     private final double tallest;
 
-    private Phrases(ArrayList<Phrase> all, List<Word> turned) {
+    private Phrases(ArrayList<Phrase> all, List<Word> turned, Meanings meanings) {
         this.all = all;
         this.turned = turned;
+        this.meanings = meanings;
         all.sort(Phrase.ORDER);
         levels = all.stream().mapToDouble(Phrase::centreY).toArray();
         largest = all.stream().mapToDouble(Phrase::size).max().orElse(0);
@@ -36,13 +37,18 @@ final class Phrases extends AbstractList<Phrase> implements RandomAccess {
 
     static Phrases of(Sheet sheet) {
         List<Word> turned = sheet.words().stream().filter(w -> !w.upright()).toList();
-        List<Phrase> written = BorderZones.without(Phrase.of(sheet), sheet);
-        return new Phrases(new ArrayList<>(TightHeadings.parted(WrittenNumbers.parted(written))), turned);
+        Meanings meanings = new Meanings();
+        List<Phrase> written = WrittenNumbers.parted(BorderZones.without(Phrase.of(sheet), sheet), meanings);
+        return new Phrases(new ArrayList<>(TightHeadings.parted(written, meanings)), turned, meanings);
     }
 
-    /** Some of a sheet, in any order. */
-    static Phrases of(List<Phrase> some) {
-        return new Phrases(new ArrayList<>(some), List.of());
+    /**
+     * Some of a sheet, in any order.
+     *
+     * @param meanings of the sheet's texts
+     */
+    static Phrases of(List<Phrase> some, Meanings meanings) {
+        return new Phrases(new ArrayList<>(some), List.of(), meanings);
     }
 
     /** The largest size of type. */

@@ -23,6 +23,9 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
     private static final Pattern DIGITS = Pattern.compile("\\d+");
     private static final Pattern LEAD =
             Pattern.compile("(?i)^(?:ckts?|circuits?|ccts?|ways?|pos|no|#)[\\s.:#]*(?=\\d)");
+    /** With what the words before a position begin. */
+    private static final String LEADS = "cCwWpPnN#";
+
     private static final Pattern LIST =
             Pattern.compile("\\d{1,3}(?:\\s*(?:[-–—,/&+;]|\\s|and|to)\\s*\\d{1,3})*", Pattern.CASE_INSENSITIVE);
     private static final Pattern PHASE = Pattern.compile("L[123]|[RYB]");
@@ -67,16 +70,22 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
 
     static Optional<PositionText> parse(String text) {
         if (text.length() > 32 || !Texts.hasFigure(text)) return Optional.empty();
-        if (text.length() <= 3 && Texts.isFigures(text)) return number(text);
+        // a figure by itself: with more digits than a position has it is none
+        if (Texts.isFigures(text)) return text.length() <= 3 ? number(text) : Optional.empty();
         String t = text.strip();
         Matcher lead = LEAD.matcher(t);
-        if (lead.lookingAt()) t = t.substring(lead.end());
+        if (LEADS.indexOf(t.charAt(0)) >= 0 && lead.lookingAt()) t = t.substring(lead.end());
         else if (isWord(t)) return Optional.empty();
-        t = AROUND.matcher(t).replaceAll("");
+        if (isMarked(t)) t = AROUND.matcher(t).replaceAll("");
         if (t.isEmpty() || t.length() > 24) return Optional.empty();
         if (LIST.matcher(t).matches()) return list(t, text);
         Matcher way = WAY.matcher(t);
         return way.matches() ? way(way, text) : Optional.empty();
+    }
+
+    /** A bracket or a mark may stand around it. */
+    private static boolean isMarked(String text) {
+        return text.charAt(0) == '(' || !Character.isLetterOrDigit(text.charAt(text.length() - 1));
     }
 
     /** It begins with two letters, as no position does. */

@@ -16,10 +16,15 @@ final class RowLattice {
 
     private final Spine spine;
     private final Levels levels;
+    private final boolean single;
+    /** Rows with a number, and those between them. */
+    private final List<Row> printed;
 
     private RowLattice(Sheet sheet, Phrases phrases, Side side) {
         spine = side.spine();
         levels = new Levels(sheet, phrases, side);
+        single = spine.isSingle();
+        printed = printed();
     }
 
     /**
@@ -32,7 +37,7 @@ final class RowLattice {
         List<Row> ways = WayRows.of(phrases, side);
         if (!ways.isEmpty()) return ways;
         RowLattice own = new RowLattice(sheet, phrases, side);
-        if (!own.spine.isSingle()) return own.printed();
+        if (!own.single) return own.printed;
         boolean once = own.isOnce()
                 || all.stream()
                         .filter(s -> s != side && s.spine().isSingle())
@@ -42,14 +47,13 @@ final class RowLattice {
 
     /** @param once positions stand only beside a device's first pole */
     private List<Row> positions(boolean once, List<Spine> all, double top) {
-        List<Row> out = printed();
+        List<Row> out = new ArrayList<>(printed);
         FurtherPoles further = new FurtherPoles(spine, levels, isEverySecond(all));
         if (once || further.areOwedByLastAlone()) further.after(once, out);
         if (once || all.stream().noneMatch(s -> s.numbers().contains(1))) further.before(top, out);
         return out;
     }
 
-    /** Rows with a number, and those between them. */
     private List<Row> printed() {
         List<Row> out = new ArrayList<>();
         boolean single = spine.isSingle();
@@ -125,7 +129,7 @@ final class RowLattice {
      * those that a device of several poles takes.
      */
     private boolean isOnce() {
-        if (printed().stream().anyMatch(r -> r.token().isEmpty())) return true;
+        if (printed.stream().anyMatch(r -> r.token().isEmpty())) return true;
         List<Spine.Token> all = spine.tokens();
         boolean ones = false;
         for (int i = 1; i < all.size(); i++) ones |= spine.up(i) == 1;

@@ -51,9 +51,7 @@ final class RowReader {
         List<ColumnLines.Line> lines = columns.in(role, column);
         Cells.Bounds bounds = cells.bounds(column);
         // where each row has a cell of its own, the cells tell
-        Alignment alignment = bounds.cells() >= rows.size()
-                ? Alignment.MIDDLE
-                : Alignment.of(lines, rows, side.spine().size());
+        Alignment alignment = bounds.cells() >= rows.size() ? Alignment.MIDDLE : cells.alignment(lines);
         for (ColumnLines.Line line : lines) {
             Optional<Cells.Range> own = cells.rows(line.y(), bounds, alignment);
             if (own.isPresent())

@@ -1,7 +1,6 @@
 package asfound.drawing.schedule;
 
 import asfound.model.Box;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +23,9 @@ final class Spine {
     private final double left;
     private final double right;
     private final boolean oddThenEven;
+    private final List<Integer> numbers;
+    private final List<Integer> everyNumber;
+    private final double pitch;
 
     /**
      * @param tokens from top to bottom, at least one
@@ -34,6 +36,9 @@ final class Spine {
         this.heading = heading;
         left = tokens.stream().mapToDouble(t -> t.phrase().left()).min().orElse(0);
         right = tokens.stream().mapToDouble(t -> t.phrase().right()).max().orElse(0);
+        numbers = tokens.stream().map(t -> t.text().order()).toList();
+        everyNumber = tokens.stream().flatMap(t -> t.text().numbers().stream()).toList();
+        pitch = pitch(tokens.stream().mapToDouble(Token::y).toArray(), size());
         oddThenEven = turnsToEven();
     }
 
@@ -75,7 +80,7 @@ final class Spine {
 
     /** The usual distance from one row to the next. */
     double pitch() {
-        return pitch(tokens.stream().mapToDouble(Token::y).toArray(), size());
+        return pitch;
     }
 
     /**
@@ -93,19 +98,21 @@ final class Spine {
     }
 
     List<Integer> numbers() {
-        return tokens.stream().map(t -> t.text().order()).toList();
+        return numbers;
     }
 
     List<Integer> everyNumber() {
-        return tokens.stream().flatMap(t -> t.text().numbers().stream()).toList();
+        return everyNumber;
     }
 
     boolean isOdd() {
-        return everyNumber().stream().allMatch(n -> n % 2 == 1);
+        for (int n : everyNumber) if (n % 2 != 1) return false;
+        return true;
     }
 
     boolean isEven() {
-        return everyNumber().stream().allMatch(n -> n % 2 == 0);
+        for (int n : everyNumber) if (n % 2 != 0) return false;
+        return true;
     }
 
     /** The odd positions from 1 up, and the even ones from 2 up below them. */
@@ -124,13 +131,13 @@ final class Spine {
 
     /** Each row names one position, and none a way with its phase. */
     boolean isSingle() {
-        return tokens.stream()
-                .allMatch(t -> t.text().numbers().size() == 1 && !t.text().isWay());
+        for (Token t : tokens) if (t.text().numbers().size() != 1 || t.text().isWay()) return false;
+        return true;
     }
 
     /** By how much the number of a row is above that of the row before. */
     int up(int i) {
-        return tokens.get(i).text().order() - tokens.get(i - 1).text().order();
+        return numbers.get(i) - numbers.get(i - 1);
     }
 
     /** How far apart in number a row and the one before can be: two where all around are odd, or all even. */
@@ -144,24 +151,22 @@ final class Spine {
     }
 
     private int rest(int i) {
-        return tokens.get(i).text().order() % 2;
+        return numbers.get(i) % 2;
     }
 
     /** The share of rows whose number is above that of the row before. */
     double rising() {
         if (tokens.size() < 2) return 0;
-        List<Integer> n = numbers();
         int up = 0;
-        for (int i = 1; i < n.size(); i++) if (n.get(i) > n.get(i - 1)) up++;
+        for (int i = 1; i < numbers.size(); i++) if (up(i) > 0) up++;
         return up / (tokens.size() - 1.0);
     }
 
     /** The number by which most rows go up. */
     int step() {
         int[] counts = new int[8];
-        List<Integer> n = numbers();
-        for (int i = 1; i < n.size(); i++) {
-            int step = n.get(i) - n.get(i - 1);
+        for (int i = 1; i < numbers.size(); i++) {
+            int step = up(i);
             if (step > 0 && step < counts.length) counts[step]++;
         }
         int best = 1;
@@ -176,28 +181,30 @@ final class Spine {
 
     /** The share of rows that lie as far below the row before as their number is above its: one row to a position. */
     private double proportional() {
-        List<Integer> n = numbers();
-        List<Double> heights = new ArrayList<>();
-        for (int i = 1; i < n.size(); i++) {
-            int up = n.get(i) - n.get(i - 1);
-            heights.add(up <= 0 ? -1.0 : (tokens.get(i).y() - tokens.get(i - 1).y()) / up);
+        double[] heights = new double[tokens.size()];
+        int n = 0;
+        for (int i = 1; i < tokens.size(); i++) {
+            double height =
+                    up(i) <= 0 ? 0 : (tokens.get(i).y() - tokens.get(i - 1).y()) / up(i);
+            if (height > 0) heights[n++] = height;
         }
-        List<Double> rising = heights.stream().filter(h -> h > 0).sorted().toList();
-        if (rising.isEmpty()) return 0;
-        double usual = rising.get(rising.size() / 2);
+        if (n == 0) return 0;
+        Arrays.sort(heights, 0, n);
+        double usual = heights[n / 2];
         if (usual < 0.8 * size()) return 0;
-        return heights.stream().filter(h -> Math.abs(h - usual) < 0.12 * usual).count() / (n.size() - 1.0);
+        int alike = 0;
+        for (int i = 0; i < n; i++) if (Math.abs(heights[i] - usual) < 0.12 * usual) alike++;
+        return alike / (tokens.size() - 1.0);
     }
 
     private double regularByStep() {
-        List<Integer> n = numbers();
         int step = step(), good = 0;
-        for (int i = 1; i < n.size(); i++) {
-            int up = n.get(i) - n.get(i - 1);
+        for (int i = 1; i < tokens.size(); i++) {
+            int up = up(i);
             boolean grouped = tokens.get(i - 1).text().numbers().size() > 1
                     || tokens.get(i).text().numbers().size() > 1;
             if (up == step || grouped || up > 0 && up <= 6 && up % step == 0) good++;
         }
-        return n.size() < 2 ? 0 : good / (n.size() - 1.0);
+        return tokens.size() < 2 ? 0 : good / (tokens.size() - 1.0);
     }
 }

@@ -108,8 +108,8 @@ final class SpineFinder {
 
     private boolean beginsAgain(List<Token> column, int i) {
         Token before = column.get(i - 1), here = column.get(i);
-        double gap = here.y() - before.y(), pitch = pitch(column, i);
         if (isHeadedBetween(before.phrase(), here.phrase())) return true;
+        double gap = here.y() - before.y(), pitch = pitch(column, i);
         if (here.text().order() > before.text().order()) return gap > 9 * pitch;
         boolean anew = here.text().order() <= 2;
         if (anew && gap > 1.8 * pitch) return !isListed(before, here, pitch);
@@ -301,6 +301,7 @@ final class SpineFinder {
     }
 
     private Optional<Box> turnedHeading(Phrase first) {
+        if (turned.isEmpty()) return Optional.empty();
         List<Word> own = turned.stream()
                 .filter(w -> w.bottom() < first.centreY() && w.bottom() > first.centreY() - 5 * first.size())
                 .filter(w ->

@@ -65,7 +65,9 @@ final class Texts {
     private static boolean isPlain(String text) {
         if (!isWordy(text)) return false;
         if (DITTO_LETTERS.indexOf(text.charAt(0)) < 0) return true;
-        for (String word : DITTO_WORDS) if (text.regionMatches(true, 0, word, 0, word.length())) return false;
+        int first = text.charAt(0) | ' ';
+        for (String word : DITTO_WORDS)
+            if (word.charAt(0) == first && text.regionMatches(true, 0, word, 0, word.length())) return false;
         return true;
     }
 

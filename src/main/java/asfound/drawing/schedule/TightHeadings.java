@@ -19,14 +19,14 @@ final class TightHeadings {
     private final List<Phrase> phrases;
     private final Phrases found;
 
-    private TightHeadings(List<Phrase> phrases) {
+    private TightHeadings(List<Phrase> phrases, Meanings meanings) {
         this.phrases = phrases;
-        found = Phrases.of(phrases);
+        found = Phrases.of(phrases, meanings);
     }
 
     /** The phrases, with such headings parted; in any order. */
-    static List<Phrase> parted(List<Phrase> phrases) {
-        return new TightHeadings(phrases).parted();
+    static List<Phrase> parted(List<Phrase> phrases, Meanings meanings) {
+        return new TightHeadings(phrases, meanings).parted();
     }
 
     private List<Phrase> parted() {

@@ -30,8 +30,8 @@ final class Wrapped {
     }
 
     /** The phrases, with those put together that begin with a label, or stand beside one, and go on below. */
-    static List<Phrase> whole(Sheet sheet, List<Phrase> phrases) {
-        Wrapped reader = new Wrapped(sheet, Phrases.of(phrases));
+    static List<Phrase> whole(Sheet sheet, List<Phrase> phrases, Meanings meanings) {
+        Wrapped reader = new Wrapped(sheet, Phrases.of(phrases, meanings));
         List<Phrase> out = new ArrayList<>();
         Set<Phrase> taken = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Phrase p : phrases) {
@@ -48,9 +48,9 @@ final class Wrapped {
     }
 
     private boolean isValue(Phrase p) {
-        List<String> words = HeaderWords.of(p);
-        boolean labelled = Labels.at(words, 0)
-                .filter(l -> l.marked() && l.end() < words.size())
+        boolean labelled = phrases.meanings()
+                .label(p)
+                .filter(l -> l.marked() && l.end() < HeaderWords.of(p).size())
                 .isPresent();
         return labelled || HeaderLines.isBesideLabel(p, phrases);
     }
@@ -83,7 +83,7 @@ final class Wrapped {
                 .filter(q -> q.left() > from && q.right() < to)
                 .filter(q -> sheet.across().between(p.centreY(), q.centreY()).stream()
                         .noneMatch(r -> r.passes(q.centreX())))
-                .filter(q -> Labels.at(HeaderWords.of(q), 0).isEmpty())
+                .filter(q -> phrases.meanings().label(q).isEmpty())
                 .filter(q -> p.right() + 0.3 * p.size() + q.words().get(0).box().w() > to - FREE * p.size())
                 .findFirst();
     }

@@ -23,19 +23,21 @@ final class WrittenNumbers {
     private static final Pattern MARK = Pattern.compile("[-–—.):=]+");
 
     private final List<Phrase> phrases;
+    private final Meanings meanings;
 
-    private WrittenNumbers(List<Phrase> phrases) {
+    private WrittenNumbers(List<Phrase> phrases, Meanings meanings) {
         this.phrases = phrases;
+        this.meanings = meanings;
     }
 
     /** A line with the number parted from the rest. */
     private record Line(int at, int number, Phrase first, Phrase rest) {}
 
     /** The phrases, with the numbers of such lists parted from their texts; in any order. */
-    static List<Phrase> parted(List<Phrase> phrases) {
+    static List<Phrase> parted(List<Phrase> phrases, Meanings meanings) {
         List<Phrase> sorted = new ArrayList<>(phrases);
         sorted.sort(Phrase.ORDER);
-        return new WrittenNumbers(sorted).parted();
+        return new WrittenNumbers(sorted, meanings).parted();
     }
 
     private List<Phrase> parted() {
@@ -108,6 +110,6 @@ final class WrittenNumbers {
                 first.box().y(),
                 right - first.left(),
                 last.box().bottom() - first.box().y());
-        return PanelAbove.of(Phrases.of(phrases), box, first.size()).isPresent();
+        return PanelAbove.of(Phrases.of(phrases, meanings), box, first.size()).isPresent();
     }
 }
