@@ -4,7 +4,6 @@ import asfound.drawing.page.Rules;
 import asfound.drawing.page.Word;
 import asfound.recordset.Patience;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -87,14 +86,17 @@ final class ColumnGaps {
 
     /** All letters are of one width, as a typewriter or a printer of lists sets them. */
     private static boolean isTyped(List<List<Word>> lines) {
-        List<Double> widths = new ArrayList<>();
-        for (List<Word> line : lines)
-            for (Word w : line)
-                if (w.text().length() > 3) widths.add(w.box().w() / w.text().length() / w.size());
-        if (widths.size() < 12) return false;
-        widths.sort(Comparator.naturalOrder());
-        double usual = widths.get(widths.size() / 2);
-        return widths.stream().filter(w -> Math.abs(w - usual) < 0.02 * usual).count() * 10 >= 9L * widths.size();
+        double[] widths = lines.stream()
+                .flatMap(List::stream)
+                .filter(w -> w.text().length() > 3)
+                .mapToDouble(w -> w.box().w() / w.text().length() / w.size())
+                .sorted()
+                .toArray();
+        if (widths.length < 12) return false;
+        double usual = widths[widths.length / 2];
+        int alike = 0;
+        for (double w : widths) if (Math.abs(w - usual) < 0.02 * usual) alike++;
+        return alike * 10 >= 9 * widths.length;
     }
 
     /**
@@ -160,11 +162,13 @@ final class ColumnGaps {
     }
 
     private static boolean isFigure(Word w) {
-        return beginsWithDigit(w) && FIGURE.matcher(w.text()).matches();
+        return beginsWithDigit(w)
+                && (Texts.isFigures(w.text()) || FIGURE.matcher(w.text()).matches());
     }
 
     private static boolean isPosition(Word w) {
-        return beginsWithDigit(w) && POSITIONS.matcher(w.text()).matches();
+        return beginsWithDigit(w)
+                && (Texts.isFigures(w.text()) || POSITIONS.matcher(w.text()).matches());
     }
 
     private static boolean beginsWithDigit(Word w) {
@@ -204,6 +208,8 @@ final class ColumnGaps {
             boolean ends = false, begins = false, over = false, after = false;
             for (int i = 0; i < line.size(); i++) {
                 Word w = line.get(i);
+                // what follows begins behind the gap
+                if (w.left() - right >= slack) break;
                 if (Math.abs(w.right() - left) < slack) {
                     ends = true;
                     if (isFigure(w)) figure(w);

@@ -50,7 +50,7 @@ final class ColumnLines {
         Patience.check();
         for (Phrase p : phrases.between(top, bottom + 0.2 * size)) {
             if (p.centreY() <= top || p.centreY() >= bottom + 0.2 * size) continue;
-            if (p.right() < column.left() - 40 * size || p.left() > column.right()) continue;
+            if (p.right() < column.left() || p.left() > column.right()) continue;
             for (Word w : p.words()) if (belongs(p, w, role, column)) own.add(w);
         }
         taken.addAll(own);

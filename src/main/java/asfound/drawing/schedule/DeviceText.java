@@ -63,11 +63,11 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
         if (Texts.isFigures(upper)) return ofFigure(upper);
         if (!couldBe(upper)) return Optional.empty();
         Matcher carried = CARRIED_ON.matcher(upper);
-        if (carried.matches())
+        if (!isDigit(upper.charAt(0)) && carried.matches())
             return Optional.of(new DeviceText(Optional.empty(), Optional.of(upper.charAt(carried.start(1)) - '0')));
-        String text = THOUSANDS.matcher(upper).replaceAll("");
-        text = CURVE.matcher(text).replaceAll("$2");
-        text = BRACKETS.matcher(text).replaceAll(" ");
+        String text = isWritten(upper, ",") ? THOUSANDS.matcher(upper).replaceAll("") : upper;
+        if (isWritten(text, "BCDK")) text = CURVE.matcher(text).replaceAll("$2");
+        if (isWritten(text, "()[]")) text = BRACKETS.matcher(text).replaceAll(" ");
         if (text.isBlank() || Texts.saysNothing(text)) return Optional.empty();
         Parts parts = new Parts();
         Matcher m = PART.matcher(text), between = BETWEEN.matcher(text);
@@ -98,6 +98,12 @@ record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
         boolean poles = POLES.contains(word);
         if (!word.isEmpty() && !poles && !BESIDE.contains(word)) return false;
         return poles && from == 0 || Texts.hasFigure(upper);
+    }
+
+    /** One of these letters or marks stands in it. */
+    private static boolean isWritten(String text, String some) {
+        for (int i = 0; i < text.length(); i++) if (some.indexOf(text.charAt(i)) >= 0) return true;
+        return false;
     }
 
     private static boolean isWordy(String text) {

@@ -100,8 +100,7 @@ final class HeadCuts {
                 else high = Math.min(high, p.left());
             }
             double cut = (low + high) / 2;
-            boolean clear = body.stream().noneMatch(p -> p.left() < cut && p.right() > cut);
-            if (low < high && (clear || loads))
+            if (low < high && (loads || body.stream().noneMatch(p -> p.left() < cut && p.right() > cut)))
                 out.add(new Between(a.box().centreX(), b.box().centreX(), cut));
         }
         return out;

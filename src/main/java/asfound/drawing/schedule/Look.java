@@ -42,10 +42,10 @@ record Look(
             "(?:(?:RCBO|RCD|RCCB|MCB|MCCB|ACB|GFCI|AFCI|GFEP|FUSE|BREAKER|CB|TYPE|CURVE|[ABCDK]|\\d+\\s?MA)[\\s,/-]*)+",
             Pattern.CASE_INSENSITIVE);
 
-    /** With what phases can begin, and kinds of devices. */
-    private static final String PHASE_BEGINS = "L123ABCRYPlabcrypØ-,/&+ ";
+    /** Of what phases are written, and kinds of devices. */
+    private static final String PHASE_LETTERS = "L123ABCRYPHlabcryphØ-,/&+ ";
 
-    private static final String KIND_BEGINS = "RMAGFBCTDKrmagfbctdk0123456789";
+    private static final String KIND_LETTERS = "RCBODMAGFIEPUSKTYVrcbodmagfiepusktyv0123456789 \t\n\u000B\f\r,/-";
 
     private static final Pattern SMALL = Pattern.compile("\\d{1,2}(?:[.,]0+)?");
     private static final int SHORT = 3;
@@ -57,20 +57,25 @@ record Look(
                 !Texts.saysNothing(text),
                 device,
                 DeviceText.polesOnly(text, device),
-                mayBegin(text, PHASE_BEGINS) && PHASES.matcher(text).matches(),
+                isOf(text, PHASE_LETTERS) && PHASES.matcher(text).matches(),
                 isWire(text),
                 isFigure(text),
-                mayBegin(text, KIND_BEGINS) && KIND_OF_DEVICE.matcher(text).matches(),
+                isOf(text, KIND_LETTERS) && KIND_OF_DEVICE.matcher(text).matches(),
                 letters(text));
     }
 
-    /** Its first letter is one of some: most texts are no more than looked at. */
-    private static boolean mayBegin(String text, String some) {
-        return !text.isEmpty() && some.indexOf(text.charAt(0)) >= 0;
+    /** All its letters are some of these: of most texts the first or second is not. */
+    private static boolean isOf(String text, String some) {
+        for (int i = 0; i < text.length(); i++) if (some.indexOf(text.charAt(i)) < 0) return false;
+        return !text.isEmpty();
     }
 
     private static boolean isFigure(String text) {
-        return Texts.hasFigure(text) && FIGURE.matcher(text).matches();
+        return beginsWithFigure(text) && FIGURE.matcher(text).matches();
+    }
+
+    private static boolean beginsWithFigure(String text) {
+        return !text.isEmpty() && text.charAt(0) >= '0' && text.charAt(0) <= '9';
     }
 
     /** Without a figure only {@code EMT}, {@code MM} and {@code KCMIL} say so. */

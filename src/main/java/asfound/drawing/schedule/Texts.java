@@ -36,6 +36,7 @@ final class Texts {
 
     private static final String DITTO_LETTERS = "dDsScCaAwWtTjJpP";
 
+    private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Pattern ABBREVIATED =
             Pattern.compile(".*(?:^|\\W)(?:w|c/w|w/o|b|o|h|f)/", Pattern.CASE_INSENSITIVE);
 
@@ -118,6 +119,16 @@ final class Texts {
 
     private static boolean isFigure(char c) {
         return c >= '0' && c <= '9';
+    }
+
+    /** With a single blank wherever there is any space. */
+    static String spaced(String text) {
+        boolean single = true;
+        for (int i = 0; single && i < text.length(); i++) {
+            char c = text.charAt(i);
+            single = c > ' ' || c == ' ' && i + 1 < text.length() && text.charAt(i + 1) > ' ';
+        }
+        return single ? text : SPACES.matcher(text).replaceAll(" ");
     }
 
     static String upper(String text) {

@@ -15,6 +15,8 @@ final class Ticks {
     private static final Pattern TICKED = Pattern.compile("[\\[(][xX✓✔√][\\])]|[☑☒■✓✔]");
     private static final Pattern EMPTY = Pattern.compile("\\[[_ ]*\\]|\\(\\)|[☐□▢◻]");
 
+    private static final String BOX_BEGINS = "[(☑☒■✓✔☐□▢◻";
+
     /** A word of a form, or one of its boxes with its bracket, mark and bracket. */
     private record Item(Word word, boolean box, boolean ticked) {}
 
@@ -24,7 +26,7 @@ final class Ticks {
     static List<Phrase> chosen(List<Phrase> phrases) {
         List<Phrase> out = new ArrayList<>(phrases.size());
         for (Phrase p : phrases) {
-            List<Item> items = items(p);
+            List<Item> items = mayHaveBox(p) ? items(p) : List.of();
             if (items.stream().noneMatch(Item::box)) out.add(p);
             else {
                 List<Word> said = items.get(items.size() - 1).box() ? boxesBehind(items) : boxesBefore(items);
@@ -32,6 +34,11 @@ final class Ticks {
             }
         }
         return out;
+    }
+
+    private static boolean mayHaveBox(Phrase p) {
+        for (Word w : p.words()) if (BOX_BEGINS.indexOf(w.text().charAt(0)) >= 0) return true;
+        return false;
     }
 
     private static List<Item> items(Phrase p) {

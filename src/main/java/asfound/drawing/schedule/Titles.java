@@ -77,7 +77,9 @@ final class Titles {
     }
 
     private static boolean isWordAt(String text, int i) {
-        for (String word : WORDS) if (text.regionMatches(true, i, word, 0, word.length())) return true;
+        int first = text.charAt(i) | ' ';
+        for (String word : WORDS)
+            if (word.charAt(0) == first && text.regionMatches(true, i, word, 0, word.length())) return true;
         return false;
     }
 

@@ -22,8 +22,6 @@ final class UseText {
     private static final Pattern LOAD =
             Pattern.compile("loads?|(?:in )?use|used|active|feeder|branch|circuit", Pattern.CASE_INSENSITIVE);
 
-    private static final Pattern SPACES = Pattern.compile("\\s+");
-
     /** What stands around a word for a spare or a space, and with what these words begin. */
     private static final String MARKS = " *()[]<>\"'.,:;#/-";
 
@@ -44,7 +42,7 @@ final class UseText {
 
     /** The use of an entry; {@code rated} where a device's rating stands beside it. */
     static Use of(String description, boolean rated) {
-        String text = SPACES.matcher(Texts.upper(description)).replaceAll(" ");
+        String text = Texts.spaced(Texts.upper(description));
         if (text.isEmpty() || Texts.saysNothing(text)) return rated ? Use.LOAD : Use.SPACE;
         boolean spareWay = text.contains("SPARE WAY");
         if (spareWay && rated) return Use.SPARE;
