@@ -12,6 +12,12 @@ import asfound.model.Box;
  */
 public record Word(String text, Box box, double size, boolean upright) {
 
+    /** Words of a sheet stand apart: their texts and places tell them well enough. */
+    @Override
+    public int hashCode() {
+        return 31 * (31 * text.hashCode() + Double.hashCode(box.x())) + Double.hashCode(box.y());
+    }
+
     public double left() {
         return box.x();
     }

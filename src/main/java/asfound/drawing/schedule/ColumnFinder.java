@@ -2,7 +2,6 @@ package asfound.drawing.schedule;
 
 import asfound.drawing.page.Sheet;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -48,7 +47,10 @@ final class ColumnFinder {
         ColumnHeadings headings = new ColumnHeadings(phrases, body, span);
         List<Double> cuts = new ColumnCuts(sheet, spines, body, entries, heads, headings, span).all();
         List<Column> columns = columns(cuts, entries, headings);
-        return new Columns(columns, blanks(columns), headTop, body.top(), reach.isRuled());
+        List<Phrase> all = phrases.between(headTop - 0.1, body.bottom()).stream()
+                .filter(p -> p.centreY() >= headTop - 0.1 && p.centreY() <= body.bottom())
+                .toList();
+        return new Columns(columns, ColumnBlanks.before(columns, all), headTop, body.top(), reach.isRuled());
     }
 
     private List<Column> columns(List<Double> cuts, List<Phrase> entries, ColumnHeadings headings) {
@@ -81,27 +83,5 @@ final class ColumnFinder {
                 sheet.down().between(edge - 2, edge + 2).stream().anyMatch(r -> r.passes(body.top() + body.size()));
         double open = edge + side * OUTER * body.size();
         return ruled ? edge : Math.max(limits.left(), Math.min(limits.right(), open));
-    }
-
-    private List<Double> blanks(List<Column> columns) {
-        double[] from = new double[columns.size()], to = new double[columns.size()];
-        Arrays.fill(from, Double.POSITIVE_INFINITY);
-        Arrays.fill(to, Double.NEGATIVE_INFINITY);
-        for (Phrase p : phrases.between(headTop - 0.1, body.bottom())) {
-            if (p.centreY() > body.bottom() || p.centreY() < headTop - 0.1) continue;
-            double x = p.centreX();
-            for (int c = 0; c < from.length && columns.get(c).left() <= x; c++) {
-                if (!columns.get(c).holds(x)) continue;
-                from[c] = Math.min(from[c], p.left());
-                to[c] = Math.max(to[c], p.right());
-            }
-        }
-        List<Double> out = new ArrayList<>();
-        double last = Double.NEGATIVE_INFINITY;
-        for (int c = 0; c < from.length; c++) {
-            out.add(out.isEmpty() || from[c] == Double.POSITIVE_INFINITY ? 0 : from[c] - last);
-            last = Math.max(last, to[c]);
-        }
-        return out;
     }
 }

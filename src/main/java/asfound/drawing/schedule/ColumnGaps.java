@@ -36,6 +36,7 @@ final class ColumnGaps {
     private final Rules down;
     private final double widerThan;
     private final boolean typed;
+    private final boolean[] headings;
     private final List<Stripe> stripes = new ArrayList<>();
 
     /** A gap that was found to part two columns. */
@@ -50,9 +51,14 @@ final class ColumnGaps {
         this.lines = lines;
         widerThan = WIDER * (spaces.length < 6 ? USUAL_SPACE : Math.max(0.2, spaces[spaces.length / 8]));
         typed = isTyped(lines);
-        for (int l = 0; l < lines.size(); l++)
-            for (int i = 1; i < lines.get(l).size(); i++) {
-                Word a = lines.get(l).get(i - 1), b = lines.get(l).get(i);
+        headings = new boolean[lines.size()];
+        for (int l = 0; typed && l < headings.length; l++) headings[l] = isHeading(lines.get(l));
+        for (int l = 0; l < lines.size(); l++) {
+            Word b = null;
+            for (Word w : lines.get(l)) {
+                Word a = b;
+                b = w;
+                if (a == null) continue;
                 double gap = b.left() - a.right();
                 if (gap <= 0.1 * a.size() || gap >= BLANK * a.size()) continue;
                 double reach = WINDOW * a.size();
@@ -60,6 +66,7 @@ final class ColumnGaps {
                     stripes.add(new Stripe(a.right(), b.left(), a.centreY() - reach, a.centreY() + reach));
                 else if (typed) blankColumn(l, a, b).ifPresent(stripes::add);
             }
+        }
     }
 
     /** Whether a column ends between two neighbours on a line: here, or at the same place in a row near by. */
@@ -112,7 +119,7 @@ final class ColumnGaps {
         while (to < lines.size() - 1 && to - line < BLOCK && isNext(lines.get(to), lines.get(to + 1))) to++;
         for (int i = from; i <= to; i++) {
             // headings need not stand over the letters of their columns
-            if (isHeading(lines.get(i))) continue;
+            if (headings[i]) continue;
             boolean ends = false, begins = false, ended = false;
             for (Word w : lines.get(i)) {
                 if (w.left() < right - slack && w.right() > left + slack) return Optional.empty();
@@ -140,7 +147,7 @@ final class ColumnGaps {
     /** The nearest line of headings above has a word over it. */
     private boolean isHeaded(int line, Word b) {
         for (int i = line - 1; i >= 0; i--)
-            if (isHeading(lines.get(i)))
+            if (headings[i])
                 return lines.get(i).stream()
                         .anyMatch(w -> w.left() < b.right() + 0.5 * b.size() && w.right() > b.left() - 0.5 * b.size());
         return false;
@@ -206,19 +213,21 @@ final class ColumnGaps {
 
         void add(List<Word> line) {
             boolean ends = false, begins = false, over = false, after = false;
-            for (int i = 0; i < line.size(); i++) {
-                Word w = line.get(i);
+            double last = Double.POSITIVE_INFINITY;
+            for (Word w : line) {
+                double from = w.left(), to = w.right();
                 // what follows begins behind the gap
-                if (w.left() - right >= slack) break;
-                if (Math.abs(w.right() - left) < slack) {
+                if (from - right >= slack) break;
+                if (Math.abs(to - left) < slack) {
                     ends = true;
                     if (isFigure(w)) figure(w);
                 }
-                if (Math.abs(w.left() - right) < slack) {
+                if (Math.abs(from - right) < slack) {
                     begins = true;
-                    after = i > 0 && w.left() - line.get(i - 1).right() > blank;
+                    after = from - last > blank;
                 }
-                over |= w.left() < right - slack && w.right() > left + slack;
+                over |= from < right - slack && to > left + slack;
+                last = to;
             }
             if (over) across++;
             else {

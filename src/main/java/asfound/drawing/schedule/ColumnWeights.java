@@ -46,18 +46,18 @@ final class ColumnWeights {
         boolean said = !entries.isEmpty();
         double loads = said ? Contents.of(Role.LOAD, entries) : 0;
         boolean used = said && Contents.of(Role.USE, entries) == 1;
+        // figures under a heading of another kind are no loads: a demand factor, a size of cable; nor are the numbers of
+        // notes that nothing heads
+        boolean noLoads = isHeadedOtherwise(byHeading) || Contents.areSmall(entries);
         for (Role role : ROLES) {
             double head = byHeading.getOrDefault(role, 0.0);
             double content = !said ? 0 : role.isPhaseLoad() ? loads : Contents.of(role, entries);
             if (said && role == Role.DESCRIPTION && head >= 0.9) content = Math.max(content, Contents.tags(entries));
             double weight = said ? head + content : BLANK * head;
-            // figures under a heading of another kind are no loads: a demand factor, a size of cable; nor are the
-            // numbers of notes that nothing heads
             boolean loadsToo = role == Role.WIRE && byHeading.keySet().stream().anyMatch(Role::isLoad);
             boolean foreign = role.isPhaseLoad() || role == Role.LOAD;
             if (loadsToo && head == 0) weight = 0.4 * content;
-            if (foreign && head == 0 && (isHeadedOtherwise(byHeading) || Contents.areSmall(entries)))
-                weight = 0.4 * content;
+            if (foreign && head == 0 && noLoads) weight = 0.4 * content;
             // the numbers of notes under their heading are neither poles nor ratings
             boolean device = role == Role.POLES || role == Role.RATING;
             if (device && head == 0 && byHeading.getOrDefault(Role.OTHER, 0.0) == 1) weight = 0.4 * content;

@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
  * @param figure it is a figure, with the unit of a load or without one
  * @param kind it says what a device is, and nothing that it feeds
  * @param letters how many it has
+ * @param rating without a number of poles, in amperes; 0 where it is none
  */
 record Look(
         String text,
@@ -25,7 +26,8 @@ record Look(
         boolean wire,
         boolean figure,
         boolean kind,
-        int letters) {
+        int letters,
+        int rating) {
 
     private static final Pattern PHASES =
             Pattern.compile("(?:L?[123ABC]|[RYBØ]|[ABC]{2,3}|[-,/&+ ]|PH)+", Pattern.CASE_INSENSITIVE);
@@ -61,7 +63,8 @@ record Look(
                 isWire(text),
                 isFigure(text),
                 isOf(text, KIND_LETTERS) && KIND_OF_DEVICE.matcher(text).matches(),
-                letters(text));
+                letters(text),
+                rating(device));
     }
 
     /** All its letters are some of these: of most texts the first or second is not. */
@@ -94,8 +97,7 @@ record Look(
         return !text.isEmpty();
     }
 
-    /** A rating without a number of poles, in amperes; 0 where it is none. */
-    int rating() {
+    private static int rating(Optional<DeviceText> device) {
         return device.filter(d -> d.poles().isEmpty())
                 .flatMap(DeviceText::ratingA)
                 .orElse(0);

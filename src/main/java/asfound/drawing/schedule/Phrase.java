@@ -111,8 +111,8 @@ final class Phrase {
         int n = 0;
         for (List<Word> line : lines)
             for (int i = 1; i < line.size(); i++) {
-                double space = (line.get(i).left() - line.get(i - 1).right())
-                        / line.get(i).size();
+                Word w = line.get(i);
+                double space = (w.left() - line.get(i - 1).right()) / w.size();
                 if (space > 0.1 && space < 0.95) spaces[n++] = space;
             }
         Arrays.sort(spaces, 0, n);
@@ -122,9 +122,7 @@ final class Phrase {
     /** Words whose middles lie on one level, each line from left to right. */
     static List<List<Word>> lines(List<Word> words) {
         List<Word> sorted = new ArrayList<>(words);
-        sorted.sort(Comparator.comparingDouble(Word::centreY)
-                .thenComparingDouble(Word::left)
-                .thenComparing(Word::text));
+        sorted.sort(Phrase::byPlace);
         List<List<Word>> lines = new ArrayList<>();
         List<Word> open = new ArrayList<>();
         for (Word w : sorted) {
@@ -137,9 +135,18 @@ final class Phrase {
             open.add(w);
         }
         if (!open.isEmpty()) lines.add(open);
-        for (List<Word> line : lines)
-            line.sort(Comparator.comparingDouble(Word::left).thenComparing(Word::text));
+        for (List<Word> line : lines) line.sort(Phrase::fromTheLeft);
         return lines;
+    }
+
+    private static int byPlace(Word a, Word b) {
+        int down = Double.compare(a.centreY(), b.centreY());
+        return down != 0 ? down : fromTheLeft(a, b);
+    }
+
+    private static int fromTheLeft(Word a, Word b) {
+        int across = Double.compare(a.left(), b.left());
+        return across != 0 ? across : a.text().compareTo(b.text());
     }
 
     private static void join(List<Word> line, Rules down, double gap, ColumnGaps columns, List<Phrase> out) {
@@ -182,13 +189,17 @@ final class Phrase {
      * @param edges from left to right
      */
     static List<List<String>> pieces(List<Phrase> phrases, List<Double> edges) {
+        double[] at = edges.stream().mapToDouble(Double::doubleValue).toArray();
         List<List<String>> out = new ArrayList<>();
-        for (int i = 1; i < edges.size(); i++) out.add(new ArrayList<>());
-        for (Phrase p : phrases)
-            for (int i = 1; i < edges.size() && edges.get(i - 1) <= p.right(); i++) {
-                String text = edges.get(i) < p.left() ? "" : p.piece(edges.get(i - 1), edges.get(i));
+        for (int i = 1; i < at.length; i++) out.add(new ArrayList<>());
+        for (Phrase p : phrases) {
+            int i = 1;
+            while (i < at.length && at[i] < p.left()) i++;
+            for (; i < at.length && at[i - 1] <= p.right(); i++) {
+                String text = p.piece(at[i - 1], at[i]);
                 if (!text.isEmpty()) out.get(i - 1).add(text);
             }
+        }
         return out;
     }
 }

@@ -29,6 +29,7 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
     private static final Pattern LIST =
             Pattern.compile("\\d{1,3}(?:\\s*(?:[-–—,/&+;]|\\s|and|to)\\s*\\d{1,3})*", Pattern.CASE_INSENSITIVE);
     private static final Pattern PHASE = Pattern.compile("L[123]|[RYB]");
+    private static final String PHASE_LETTERS = "LRYBTlrybt";
     private static final Pattern FIRST_TO_LAST = Pattern.compile(".*L1\\s*[-–]\\s*(\\d{1,2}\\s*)?L3");
     private static final Pattern WAY = Pattern.compile(
             "(\\d{1,2})\\s*[-./ ]?\\s*((?:L[123]|[RYB]|TP&?N?)(?:\\s*[-,/&+ ]?\\s*(?:\\d{1,2}\\s*[-./ ]?\\s*)?(?:L[123]|[RYB]))*)"
@@ -78,9 +79,19 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
         else if (isWord(t)) return Optional.empty();
         if (isMarked(t)) t = AROUND.matcher(t).replaceAll("");
         if (t.isEmpty() || t.length() > 24) return Optional.empty();
-        if (LIST.matcher(t).matches()) return list(t, text);
+        if (isDigit(t.charAt(t.length() - 1)) && LIST.matcher(t).matches()) return list(t, text);
         Matcher way = WAY.matcher(t);
-        return way.matches() ? way(way, text) : Optional.empty();
+        return hasPhase(t) && way.matches() ? way(way, text) : Optional.empty();
+    }
+
+    private static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
+    }
+
+    /** A letter stands in it with which the phases of ways are written. */
+    private static boolean hasPhase(String text) {
+        for (int i = 0; i < text.length(); i++) if (PHASE_LETTERS.indexOf(text.charAt(i)) >= 0) return true;
+        return false;
     }
 
     /** A bracket or a mark may stand around it. */

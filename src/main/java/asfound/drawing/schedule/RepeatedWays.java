@@ -21,7 +21,7 @@ final class RepeatedWays {
 
     /** The entries with their phases; as they are where they are no such ways. */
     static List<Token> of(List<Token> column, List<Phrase> phrases) {
-        if (column.size() < FEWEST || !isRepeated(column)) return column;
+        if (!isRepeated(column)) return column;
         List<String> phases = new ArrayList<>();
         for (Token t : column)
             phase(t, phrases)
@@ -61,7 +61,8 @@ final class RepeatedWays {
     }
 
     /** One number to an entry, none below the one before, and most of them more than once but not more than thrice. */
-    private static boolean isRepeated(List<Token> column) {
+    static boolean isRepeated(List<Token> column) {
+        if (column.size() < FEWEST) return false;
         int again = 0, same = 1;
         for (int i = 0; i < column.size(); i++) {
             PositionText here = column.get(i).text();

@@ -15,8 +15,14 @@ final class Row {
      * @param text its lines put together
      * @param box around it
      * @param further how many rows below this one the cell spans as well
+     * @param says it says something: it is neither blank nor a mark
      */
-    record Cell(String text, Box box, int further) {}
+    record Cell(String text, Box box, int further, boolean says) {
+
+        Cell(String text, Box box, int further) {
+            this(text, box, further, !Texts.saysNothing(text));
+        }
+    }
 
     private static final List<Role> DEVICE = List.of(Role.DESCRIPTION, Role.RATING, Role.DEVICE, Role.POLES, Role.USE);
 
@@ -105,12 +111,14 @@ final class Row {
     }
 
     boolean saysNothing(Role role) {
-        return Texts.saysNothing(text(role));
+        Cell cell = cells.get(role);
+        return cell == null || !cell.says();
     }
 
     /** Nothing of a device of its own stands in it. */
     boolean isWithoutDevice() {
-        return DEVICE.stream().allMatch(this::saysNothing);
+        for (Role role : DEVICE) if (!saysNothing(role)) return false;
+        return true;
     }
 
     /** It prints the device of a row above once more. */
@@ -126,9 +134,11 @@ final class Row {
 
     /** Nothing at all, or only marks, stands beside the position. */
     boolean isBlank() {
-        return cells.entrySet().stream()
-                .filter(e -> e.getKey() != Role.PHASE && e.getKey() != Role.PANEL)
-                .allMatch(e -> Texts.saysNothing(e.getValue().text()));
+        for (Map.Entry<Role, Cell> e : cells.entrySet())
+            if (e.getKey() != Role.PHASE
+                    && e.getKey() != Role.PANEL
+                    && e.getValue().says()) return false;
+        return true;
     }
 
     /** A mark that points to the row above, as against a dash, which may stand for nothing. */

@@ -17,6 +17,9 @@ final class SpineFinder {
     /** Without a heading that says so, this many rows must rise before they count as positions. */
     private static final int UNHEADED_ROWS = 4;
 
+    /** So much of the rows rises under a heading of positions. */
+    private static final double LEAST_RISING = 0.5;
+
     /** So many words in one heading are rather those of several columns. */
     private static final int FUSED = 5;
 
@@ -165,7 +168,17 @@ final class SpineFinder {
         return smallest == Double.MAX_VALUE ? 3 * column.get(i).phrase().size() : smallest;
     }
 
+    /** So few numbers rise that they are no positions, whatever stands above them: ratings, poles. */
+    private static boolean isLevel(List<Token> column) {
+        int up = 0;
+        for (int i = 1; i < column.size(); i++)
+            if (column.get(i).text().order() > column.get(i - 1).text().order()) up++;
+        double rising = up / (column.size() - 1.0);
+        return rising < (column.size() < UNHEADED_ROWS ? 1 : LEAST_RISING) && !RepeatedWays.isRepeated(column);
+    }
+
     private Optional<Spine> accept(List<Token> column) {
+        if (column.size() > 1 && isLevel(column)) return Optional.empty();
         List<Phrase> above = above(column);
         boolean poles =
                 !above.isEmpty() && phrases.meanings().weight(above.get(0).text(), Role.POLES) > 0.5;
@@ -174,7 +187,7 @@ final class SpineFinder {
         Spine spine = new Spine(run, heading);
         if (run.size() == 1) return spine.headed() ? Optional.of(spine) : Optional.empty();
         // of two or three rows each must rise, or numbers of poles pass for positions
-        double least = spine.headed() ? 0.5 : 0.7;
+        double least = spine.headed() ? LEAST_RISING : 0.7;
         if (spine.rising() < (run.size() < UNHEADED_ROWS ? 1 : least)) return Optional.empty();
         if (spine.regular() < least - 0.1) return Optional.empty();
         if (spine.headed()) return Optional.of(spine);
