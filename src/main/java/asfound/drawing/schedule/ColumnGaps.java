@@ -6,7 +6,6 @@ import asfound.recordset.Patience;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /**
  * Tells a narrow gap between two columns from a wide space between two words: figures set to the right beside a
@@ -19,18 +18,14 @@ final class ColumnGaps {
     /** Lines this many type sizes up and down are looked at. */
     private static final double WINDOW = 24;
 
-    private static final int ROWS = 3;
-    /** So many texts that begin one below the other, each after a wide blank, show where a column begins. */
-    private static final int ROWS_THAT_BEGIN = 6;
-
-    private static final double BLANK = 1.1;
+    /** In so many rows a column shows. */
+    static final int ROWS = 3;
+    /** A wider blank parts columns by itself, in units of the type's size. */
+    static final double BLANK = 1.1;
     /** So many lines on both sides of one belong to its block of type of one width. */
     private static final int BLOCK = 14;
 
     private static final int BLOCK_LEAST = 8;
-    private static final int ROWS_OF_FIGURES = 4;
-    private static final Pattern POSITIONS = Pattern.compile("\\d+(?:[-,/&]\\d+)*");
-    private static final Pattern FIGURE = Pattern.compile("\\d[\\d.,]*");
 
     private final List<List<Word>> lines;
     private final Rules down;
@@ -82,13 +77,13 @@ final class ColumnGaps {
     private boolean isColumn(int line, Word a, Word b) {
         Patience.check();
         boolean wide = b.left() - a.right() > widerThan * Math.min(a.size(), b.size());
-        if (!wide && !isFigure(a) && !isPosition(a)) return false;
-        Tally tally = new Tally(a, b);
+        if (!wide && !GapTally.isFigure(a) && !GapTally.isPosition(a)) return false;
+        GapTally tally = new GapTally(a, b);
         for (int i = line - 1; i >= 0 && near(lines.get(i), a); i--) tally.add(lines.get(i));
         for (int i = line + 1; i < lines.size() && near(lines.get(i), a); i++) tally.add(lines.get(i));
-        return isPosition(a) && tally.isBeginningOfColumn()
+        return GapTally.isPosition(a) && tally.isBeginningOfColumn()
                 || wide && tally.isColumn()
-                || !wide && isFigure(a) && tally.isColumnOfFigures();
+                || !wide && GapTally.isFigure(a) && tally.isColumnOfFigures();
     }
 
     /** All letters are of one width, as a typewriter or a printer of lists sets them. */
@@ -112,7 +107,7 @@ final class ColumnGaps {
      * up with other rows and has a heading.
      */
     private Optional<Stripe> blankColumn(int line, Word a, Word b) {
-        if (!isFigure(a) && !isFigure(b)) return Optional.empty();
+        if (!GapTally.isFigure(a) && !GapTally.isFigure(b)) return Optional.empty();
         double left = a.right(), right = b.left(), slack = 0.1 * a.size();
         int from = line, to = line, apart = 0, begin = 0, end = 0;
         while (from > 0 && line - from < BLOCK && isNext(lines.get(from - 1), lines.get(from))) from--;
@@ -168,103 +163,7 @@ final class ColumnGaps {
                 < 1.9 * below.get(0).size();
     }
 
-    private static boolean isFigure(Word w) {
-        return beginsWithDigit(w)
-                && (Texts.isFigures(w.text()) || FIGURE.matcher(w.text()).matches());
-    }
-
-    private static boolean isPosition(Word w) {
-        return beginsWithDigit(w)
-                && (Texts.isFigures(w.text()) || POSITIONS.matcher(w.text()).matches());
-    }
-
-    private static boolean beginsWithDigit(Word w) {
-        char first = w.text().isEmpty() ? ' ' : w.text().charAt(0);
-        return first >= '0' && first <= '9';
-    }
-
     private static boolean near(List<Word> line, Word a) {
         return Math.abs(line.get(0).centreY() - a.centreY()) < WINDOW * a.size();
-    }
-
-    /** How the lines around lie to a gap. */
-    private static final class Tally {
-        private final double start;
-        private final double left;
-        private final double right;
-        private final double slack;
-        private final double blank;
-        private int endThere;
-        private int beginThere;
-        private int beginAfterBlank;
-        private int across;
-        private int figures;
-        private double shortest;
-        private double longest;
-
-        Tally(Word a, Word b) {
-            start = a.left();
-            left = a.right();
-            right = b.left();
-            slack = 0.1 * Math.min(a.size(), b.size());
-            blank = BLANK * b.size();
-            shortest = longest = a.right() - a.left();
-        }
-
-        void add(List<Word> line) {
-            boolean ends = false, begins = false, over = false, after = false;
-            double last = Double.POSITIVE_INFINITY;
-            for (Word w : line) {
-                double from = w.left(), to = w.right();
-                // what follows begins behind the gap
-                if (from - right >= slack) break;
-                if (Math.abs(to - left) < slack) {
-                    ends = true;
-                    if (isFigure(w)) figure(w);
-                }
-                if (Math.abs(from - right) < slack) {
-                    begins = true;
-                    after = from - last > blank;
-                }
-                over |= from < right - slack && to > left + slack;
-                last = to;
-            }
-            if (over) across++;
-            else {
-                if (ends) endThere++;
-                if (begins) beginThere++;
-                if (after && line.stream().anyMatch(this::isLikeFirst)) beginAfterBlank++;
-            }
-        }
-
-        /** Positions stand under the one that ends at the gap. */
-        private boolean isLikeFirst(Word w) {
-            return (Math.abs(w.left() - start) < slack || Math.abs(w.right() - left) < slack) && isPosition(w);
-        }
-
-        private void figure(Word w) {
-            figures++;
-            shortest = Math.min(shortest, w.right() - w.left());
-            longest = Math.max(longest, w.right() - w.left());
-        }
-
-        /** Figures of different lengths end at the gap, texts begin at it, nothing runs across: no words of one text. */
-        boolean isColumnOfFigures() {
-            return figures >= ROWS_OF_FIGURES
-                    && figures * 5 >= endThere * 4
-                    && beginThere >= ROWS_OF_FIGURES
-                    && longest - shortest > 2 * slack
-                    && across * 6 <= figures;
-        }
-
-        /** Texts begin and figures end at the gap in several rows, and hardly a line runs across it. */
-        boolean isColumn() {
-            return endThere >= ROWS && beginThere >= ROWS && across * 4 <= Math.max(endThere, beginThere);
-        }
-
-        /** In most rows a text begins here after a blank. */
-        boolean isBeginningOfColumn() {
-            return beginAfterBlank >= ROWS_THAT_BEGIN && across * 4 <= beginAfterBlank;
-        }
     }
 }
