@@ -34,7 +34,8 @@ final class ColumnWeights {
      */
     Map<Role, Double> of(String heading, List<String> texts) {
         return known.computeIfAbsent(new Said(heading, texts), said -> {
-            Map<Role, Double> byHeading = meanings.weigh(heading), weights = weights(byHeading, meanings.looks().of(texts));
+            Map<Role, Double> byHeading = meanings.weigh(heading),
+                    weights = weights(byHeading, meanings.looks().of(texts));
             LoadClasses.correct(heading, byHeading, weights);
             return weights;
         });

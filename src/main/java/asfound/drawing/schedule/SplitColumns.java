@@ -23,8 +23,9 @@ final class SplitColumns {
         List<List<Token>> out = new ArrayList<>(columns);
         for (int i = 0; i < out.size(); i++)
             for (int j = i + 1; j < out.size(); ) {
-                List<Token> both = both(out.get(i), out.get(j));
-                if (areOne(out.get(i), out.get(j), both, phrases)) {
+                List<Token> a = out.get(i), b = out.get(j);
+                List<Token> both = mayBeOne(a, b) ? both(a, b) : List.of();
+                if (!both.isEmpty() && areOne(both, phrases)) {
                     out.set(i, both);
                     out.remove(j);
                     j = i + 1;
@@ -40,11 +41,14 @@ final class SplitColumns {
         return both;
     }
 
-    /** Lists of positions in the one and single ones in the other, in turn, each higher than the one above. */
-    private static boolean areOne(List<Token> a, List<Token> b, List<Token> both, Phrases phrases) {
-        if (both.size() < ROWS || a.size() < LISTS || b.size() < LISTS) return false;
-        boolean lists = areLists(a) && areSingle(b) || areLists(b) && areSingle(a);
-        if (!lists) return false;
+    /** Lists of positions in the one and single ones in the other. */
+    private static boolean mayBeOne(List<Token> a, List<Token> b) {
+        if (a.size() + b.size() < ROWS || a.size() < LISTS || b.size() < LISTS) return false;
+        return areLists(a) && areSingle(b) || areLists(b) && areSingle(a);
+    }
+
+    /** They stand in turn, each higher than the one above. */
+    private static boolean areOne(List<Token> both, Phrases phrases) {
         double size = both.get(0).phrase().size();
         double left = both.stream().mapToDouble(t -> t.phrase().left()).min().orElse(0);
         double right = both.stream().mapToDouble(t -> t.phrase().right()).max().orElse(0);

@@ -17,11 +17,18 @@ final class TightHeadings {
     private static final double REACH = 9;
 
     private final List<Phrase> phrases;
-    private final Phrases found;
+    private final Meanings meanings;
+    /** Put in order only where a heading asks for them. */
+    private Optional<Phrases> inOrder = Optional.empty();
 
     private TightHeadings(List<Phrase> phrases, Meanings meanings) {
         this.phrases = phrases;
-        found = Phrases.of(phrases, meanings);
+        this.meanings = meanings;
+    }
+
+    private Phrases found() {
+        if (inOrder.isEmpty()) inOrder = Optional.of(Phrases.of(phrases, meanings));
+        return inOrder.get();
     }
 
     /** The phrases, with such headings parted; in any order. */
@@ -62,15 +69,15 @@ final class TightHeadings {
     /** One word heads rising numbers that stay on its side of the others, and these are a heading as well. */
     private boolean heads(List<Word> number, List<Word> rest, double edge, boolean atLeft) {
         Word word = number.get(0);
-        if (Headings.weight(word.text(), Role.POSITION) < 0.8) return false;
-        Map<Role, Double> others = Headings.weigh(Phrase.of(rest).text());
+        if (meanings.weight(word.text(), Role.POSITION) < 0.8) return false;
+        Map<Role, Double> others = meanings.weigh(Phrase.of(rest).text());
         boolean headed = others.entrySet().stream()
                 .anyMatch(e -> e.getValue() >= 0.8 && e.getKey() != Role.POSITION && e.getKey() != Role.OTHER);
         if (!headed || others.getOrDefault(Role.POSITION, 0.0) > 0.3) return false;
         List<Integer> below = new ArrayList<>();
         boolean beside = false;
         double size = word.size();
-        for (Phrase p : found.between(word.centreY() + 0.6 * size, word.centreY() + REACH * size)) {
+        for (Phrase p : found().between(word.centreY() + 0.6 * size, word.centreY() + REACH * size)) {
             boolean own = atLeft ? p.right() <= edge : p.left() >= edge;
             boolean under = p.right() > word.left() - size && p.left() < word.right() + size;
             Optional<PositionText> text =

@@ -57,6 +57,7 @@ final class WrittenNumbers {
     private Optional<Line> line(int at) {
         Phrase p = phrases.get(at);
         Word first = p.words().get(0);
+        if (!mayBegin(first.text()) || p.words().size() == 1 && Texts.isFigures(first.text())) return Optional.empty();
         Matcher whole = NUMBER.matcher(first.text()), run = RUN_INTO.matcher(first.text());
         List<Word> rest = new ArrayList<>(p.words().subList(1, p.words().size()));
         String number;
@@ -80,6 +81,10 @@ final class WrittenNumbers {
         if (rest.isEmpty() || !Character.isLetter(rest.get(0).text().charAt(0))) return Optional.empty();
         Word plain = new Word(number, head.box(), head.size(), head.upright());
         return Optional.of(new Line(at, Integer.parseInt(number), Phrase.of(List.of(plain)), Phrase.of(rest)));
+    }
+
+    private static boolean mayBegin(String text) {
+        return text.charAt(0) >= '0' && text.charAt(0) <= '9';
     }
 
     /** Lines below each other whose numbers go up by one from 1. */
