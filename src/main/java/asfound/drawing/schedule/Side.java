@@ -65,9 +65,8 @@ record Side(Spine spine, List<Column> columns, Map<Role, Column> roles, double q
 
     /** Beside a column of descriptions, one that holds half as much says what kind of load it is, whatever its heading. */
     private static boolean isLesser(List<Column> columns, Column c, Role role) {
-        if (role != Role.DESCRIPTION) return false;
-        long said = c.said();
-        return columns.stream().anyMatch(o -> o != c && o.weight(role) >= 1.2 && o.said() >= 2 * said + 2);
+        return role == Role.DESCRIPTION
+                && columns.stream().anyMatch(o -> o != c && o.weight(role) >= 1.2 && o.said() >= 2 * c.said() + 2);
     }
 
     /** Numbers of notes here and there may be such as poles have; poles stand beside most positions. */
