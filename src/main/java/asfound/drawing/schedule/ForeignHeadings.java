@@ -2,6 +2,7 @@ package asfound.drawing.schedule;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -16,7 +17,7 @@ final class ForeignHeadings {
             words("qty|quantity|price|cost|bin|stock|catalog(?:ue)? no|cat no|part no|part"
                     + "|tenant|kwh|meter|meter no|meter number|(?:previous|present|last) reading|reading|multiplier"
                     + "|incident energy.*|.*cal cm2?|ppe|.*boundary.*|work done|work|technician|date"
-                    + "|hardware|wall|walls|ceiling|floor finish|occupants|lux.*|port|outlet|jack|address|terminal|lock|person"
+                    + "|hardware|wall|walls|ceiling|floor finish|occupants|lux.*|port|outlet|jack|address|terminal|drive|ramp.*|m(?:in|ax) hz|time dial|gpm|lock|person"
                     + "|.*m ?ohms?|.*megohms?|pickup.*|.*temp(?:erature)?(?: c)?|revision|lumens");
 
     /** Two of these are, or one where no devices stand beside the numbers. */
@@ -27,6 +28,8 @@ final class ForeignHeadings {
 
     private static final Pattern CIRCUIT = Pattern.compile(
             "\\b(?:ckts?|circuits?|ccts?|circ?|ways?|breakers?|bkrs?|brkrs?|poles?|mcbs?|cbs?|c b|spaces?|slots?)\\b");
+
+    private static final Pattern DESCRIBED = Pattern.compile("\\b(?:ckt|circuit|cct)\\b");
 
     /** How many ways there are, and not which. */
     private static final Pattern COUNT = Pattern.compile("ways|no of ways|circuits|no of circuits|poles|no of poles");
@@ -56,11 +59,31 @@ final class ForeignHeadings {
         return pattern.matcher(Headings.plain(heading)).matches();
     }
 
-    /** The numbers are headed as those of circuits, breakers or ways. */
+    /** The numbers are headed as those of circuits, breakers or ways; or circuits stand beside them with their devices. */
     static boolean isOfCircuits(Table table, Phrases phrases) {
+        return table.sides().stream().anyMatch(s -> isHeadedAsCircuits(s.spine(), phrases))
+                || hasDevices(table) && describesCircuits(table) && !isFromTo(table);
+    }
+
+    /** A turned heading that says that these are positions counts as well. */
+    private static boolean isHeadedAsCircuits(Spine spine, Phrases phrases) {
+        String heading = heading(spine, phrases);
+        return spine.headed() && heading.isEmpty()
+                || CIRCUIT.matcher(heading).find() && !COUNT.matcher(heading).matches();
+    }
+
+    private static boolean describesCircuits(Table table) {
         return table.sides().stream()
-                .map(s -> heading(s.spine(), phrases))
-                .anyMatch(h -> CIRCUIT.matcher(h).find() && !COUNT.matcher(h).matches());
+                .flatMap(s -> s.column(Role.DESCRIPTION).stream())
+                .anyMatch(c -> DESCRIBED.matcher(Headings.plain(c.heading())).find());
+    }
+
+    /** Each row says where a cable begins and where it ends. */
+    private static boolean isFromTo(Table table) {
+        return table.sides().stream()
+                .anyMatch(s -> Set.of("from", "to").stream()
+                        .allMatch(word -> s.columns().stream()
+                                .anyMatch(c -> Headings.plain(c.heading()).equals(word))));
     }
 
     /** Ratings or poles stand beside the numbers under headings that say so. */

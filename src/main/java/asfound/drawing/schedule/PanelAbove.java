@@ -28,16 +28,26 @@ final class PanelAbove {
                 .toList();
         for (Phrase p : above) {
             if (ForeignTables.isTitle(p.text())) return Optional.empty();
-            if (isOfPanel(p)) return Optional.of(p);
+            if (isOfPanel(p, phrases)) return Optional.of(p);
         }
         return Optional.empty();
     }
 
-    private static boolean isOfPanel(Phrase p) {
+    private static boolean isOfPanel(Phrase p, Phrases phrases) {
         if (Titles.nameIn(p.text()).isPresent()) return true;
         List<String> words = HeaderWords.of(p);
-        return Labels.at(words, 0)
-                .filter(l -> l.field() == Field.DESIGNATION && l.marked())
+        Optional<Labels.Label> label = Labels.at(words, 0).filter(l -> l.field() == Field.DESIGNATION);
+        if (label.isEmpty()) return false;
+        // the word alone, and the name in the cell beside it
+        boolean alone = label.get().end() == words.size();
+        return label.get().marked() && !alone || alone && isNameBeside(p, phrases);
+    }
+
+    private static boolean isNameBeside(Phrase label, Phrases phrases) {
+        return phrases.near(label.centreY(), 0.3 * label.size()).stream()
+                .filter(p -> p.left() >= label.right())
+                .min(Comparator.comparingDouble(Phrase::left))
+                .filter(p -> NameText.isNameBehindItsWord(p.text()))
                 .isPresent();
     }
 }

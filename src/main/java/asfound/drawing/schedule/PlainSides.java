@@ -4,6 +4,8 @@ import asfound.model.Box;
 import asfound.model.Directory.Use;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -45,7 +47,7 @@ final class PlainSides {
             boolean pair = s + 1 < spines.size() && areHalves(spines.get(s), spines.get(s + 1));
             int next = s + (pair ? 2 : 1);
             double right = next < spines.size() ? spines.get(next).left() : Double.POSITIVE_INFINITY;
-            List<Side> own = pair ? halves(s, left, right) : single(s, right);
+            List<Side> own = pair ? halves(s, left, right) : single(s, right, out);
             if (own.isEmpty()) return Optional.empty();
             out.addAll(own);
             left = own.get(own.size() - 1).right();
@@ -88,12 +90,16 @@ final class PlainSides {
         return sides.stream().mapToDouble(Side::quality).sum();
     }
 
-    private List<Side> single(int s, double right) {
+    /** @param before the sides so far: the numbers may go on from those of the last */
+    private List<Side> single(int s, double right, List<Side> before) {
         Spine spine = spines.get(s);
         Side side = side(spine, within(spine.right(), right));
-        boolean counts = spine.everyNumber().get(0) == 1 && spine.step() == 1 && spine.regular() > 0.9;
+        int first = spine.everyNumber().get(0);
+        boolean further = !before.isEmpty()
+                && Collections.max(before.get(before.size() - 1).spine().everyNumber()) + 1 == first;
+        boolean counts = (first == 1 || further) && spine.step() == 1 && spine.regular() > 0.9;
         if (!counts || !isWhole(side)) return List.of();
-        boolean titled = title(List.of(side)).isPresent();
+        boolean titled = further || title(List.of(side)).isPresent();
         int rows = spine.tokens().size();
         return titled && rows >= TITLED_ROWS || rows >= ROWS && hasFree(side) ? List.of(side) : List.of();
     }
@@ -139,9 +145,21 @@ final class PlainSides {
         if (title.isEmpty()) return false;
         Set<String> words = new HashSet<>();
         double size = title.get().size(), level = title.get().centreY();
-        phrases.between(level - 5 * size, level + 0.3 * size)
-                .forEach(p -> words.addAll(Arrays.asList(p.text().split(" "))));
+        double top = side.spine().firstY() - 0.5 * side.spine().size();
+        for (Phrase p : phrases.between(level - 5 * size, top))
+            if (p.centreY() < level + 0.3 * size || isBehindLabel(p))
+                words.addAll(Arrays.asList(p.text().split(" ")));
         return words.containsAll(Arrays.asList(c.heading().split(" ")));
+    }
+
+    /** It is a label of the header or stands on the line of one. */
+    private boolean isBehindLabel(Phrase p) {
+        return phrases.near(p.centreY(), 0.3 * p.size()).stream()
+                .min(Comparator.comparingDouble(Phrase::left))
+                .map(HeaderWords::of)
+                .flatMap(words -> Labels.at(words, 0).filter(l -> l.end() == words.size()))
+                .filter(l -> l.field() != Field.OTHER)
+                .isPresent();
     }
 
     private Optional<Phrase> title(List<Side> sides) {

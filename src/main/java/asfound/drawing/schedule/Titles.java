@@ -51,6 +51,10 @@ final class Titles {
                     + "|relay|device|feeder|keyed|note|notes|id|no|name|ref|tag|mark|number|schedule|directory|data",
             Pattern.CASE_INSENSITIVE);
 
+    /** {@code DB-6 workshop}. */
+    private static final Pattern WITH_PLACE =
+            Pattern.compile("^((?:SM|SUB|[A-Z])?DB[-/. ]?(?=[A-Z0-9./-]*\\d)[A-Z0-9./-]{1,12})\\s+(\\p{L}.{2,30})$");
+
     /** {@code SUBPANEL}, as one word. */
     private static final Pattern RUN_TOGETHER = Pattern.compile("^SUB(?=PANEL)", Pattern.CASE_INSENSITIVE);
 
@@ -88,6 +92,8 @@ final class Titles {
         String t = RUN_TOGETHER.matcher(text).replaceFirst("SUB-");
         Optional<String> plain = nameBy(t);
         if (plain.isPresent()) return plain;
+        Matcher placed = WITH_PLACE.matcher(t);
+        if (placed.matches() && UnlabelledPlace.isPlace(placed.group(2))) return Optional.of(placed.group(1));
         Matcher kind = BEFORE_KIND.matcher(t);
         return kind.lookingAt()
                 ? nameBy(t.substring(kind.end())).filter(name -> name.chars().anyMatch(Character::isDigit))

@@ -47,7 +47,8 @@ final class UnlabelledPlace {
         return new Value(Field.LOCATION, IN.matcher(LabelReader.strip(text)).replaceFirst(""), box, 1);
     }
 
-    private static boolean isPlace(String text) {
+    /** It holds a word for a place, and nothing that a place has not. */
+    static boolean isPlace(String text) {
         String t = IN.matcher(LabelReader.strip(text)).replaceFirst("");
         return !NONE.matcher(t).matches() && PLACE.matcher(t).matches();
     }

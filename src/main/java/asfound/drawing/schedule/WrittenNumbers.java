@@ -18,8 +18,10 @@ final class WrittenNumbers {
     /** From line to line, in sizes of type. */
     private static final double STEP = 4;
 
-    private static final Pattern NUMBER = Pattern.compile("(\\d{1,2})[-–—.):=]*");
-    private static final Pattern RUN_INTO = Pattern.compile("(\\d{1,2})([-–—.):=]+)(\\p{L}.*)");
+    private static final Pattern LEAD =
+            Pattern.compile("(?:ckt|circuit|cct|way|no|bkr|breaker|#)\\.?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NUMBER = Pattern.compile("#?(\\d{1,2})[-–—.):=]*");
+    private static final Pattern RUN_INTO = Pattern.compile("#?(\\d{1,2})([-–—.):=]+)(\\p{L}.*)");
     private static final Pattern MARK = Pattern.compile("[-–—.):=]+");
 
     private final List<Phrase> phrases;
@@ -46,16 +48,27 @@ final class WrittenNumbers {
         List<Phrase> out = new ArrayList<>(phrases);
         for (List<Line> list : lists(lines)) {
             if (!isOfPanel(list)) continue;
+            double edge = list.stream().mapToDouble(l -> l.rest().left()).min().orElse(0);
             for (Line l : list) {
-                out.set(l.at(), l.first());
+                out.set(l.at(), before(l.first(), edge));
                 out.add(l.rest());
             }
         }
         return out;
     }
 
+    /** No wider than up to where the first of the texts begins: {@code 10} is wider than {@code 1}. */
+    private static Phrase before(Phrase number, double edge) {
+        Word w = number.words().get(0);
+        Box b = w.box();
+        double width = Math.max(1, Math.min(b.w(), edge - 0.3 * w.size() - b.x()));
+        return Phrase.of(List.of(new Word(w.text(), new Box(b.x(), b.y(), width, b.h()), w.size(), w.upright())));
+    }
+
     private Optional<Line> line(int at) {
         Phrase p = phrases.get(at);
+        if (p.words().size() > 1 && LEAD.matcher(p.words().get(0).text()).matches())
+            p = Phrase.of(p.words().subList(1, p.words().size()));
         Word first = p.words().get(0);
         if (!mayBegin(first.text()) || p.words().size() == 1 && Texts.isFigures(first.text())) return Optional.empty();
         Matcher whole = NUMBER.matcher(first.text()), run = RUN_INTO.matcher(first.text());

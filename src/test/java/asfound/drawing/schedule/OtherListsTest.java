@@ -53,6 +53,23 @@ class OtherListsTest {
     }
 
     @Test
+    void described_circuits_with_their_devices_are_a_directory_though_their_numbers_have_a_plain_heading()
+            throws IOException {
+        Directory d =
+                Readings.table("PANEL DP-4\nNo,Circuit description,Amps,Poles,Date,By\n1,Lights lobby,20,1,3 May,JT\n"
+                        + "2,Copier,20,1,3 May,JT\n3,Oven,30,1,4 May,RO\n4,Spare,20,1,,\n");
+        assertThat(Readings.circuits(d)).containsExactly("[1] Lights lobby", "[2] Copier", "[3] Oven", "[4] Spare");
+    }
+
+    @Test
+    void a_list_of_cables_with_the_devices_that_protect_them_is_no_directory() throws IOException {
+        assertNone(
+                "Cables of DB-4\nNo,From,To,Circuit description,Cores,Amps\n1,DB-4,Pump,Supply to pump,3,16\n2,DB-4,Fan,Supply to fan,3,20\n"
+                        + "3,DB-4,Lift,Supply to lift,4,32\n4,DB-4,Boiler,Supply to boiler,3,16\n",
+                "The table with a column 'From' was not taken for a panel's directory.");
+    }
+
+    @Test
     void a_door_card_of_numbers_and_descriptions_is_a_directory() throws IOException {
         Directory d = Readings.table(
                 "PANEL DP-2\nNO.,DESCRIPTION\n1,Lights lobby\n2,Copier\n3,Spare\n4,Exhaust fan EF-1\n5,Sign\n");

@@ -52,6 +52,70 @@ class PlainDirectoriesTest {
     }
 
     @Test
+    void a_list_whose_numbers_are_named_as_circuits_is_parted_as_well() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "Load center T-3");
+            String[] loads = {"Oven", "Furnace", "Spare", "Door", "Sign", "Pump", "Fan", "Lathe", "Press", "Saw"};
+            for (int r = 0; r < loads.length; r++) s.text(40, 60 + 12 * r, "Ckt " + (r + 1) + ") " + loads[r]);
+            assertThat(Readings.circuits(s.directory()))
+                    .containsExactly(
+                            "[1] Oven",
+                            "[2] Furnace",
+                            "[3] Spare",
+                            "[4] Door",
+                            "[5] Sign",
+                            "[6] Pump",
+                            "[7] Fan",
+                            "[8] Lathe",
+                            "[9] Press",
+                            "[10] Saw");
+        }
+    }
+
+    @Test
+    void numbers_that_go_on_in_a_second_column_are_one_directory() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL S-2");
+            double[] at = {40, 70, 200, 230};
+            for (int r = 1; r < 5; r++) s.line(50 + 14 * r, at, "" + r, "Lathe " + r, "" + (r + 4), "Press " + r);
+            assertThat(Readings.circuits(s.directory()))
+                    .containsExactly(
+                            "[1] Lathe 1",
+                            "[2] Lathe 2",
+                            "[3] Lathe 3",
+                            "[4] Lathe 4",
+                            "[5] Press 1",
+                            "[6] Press 2",
+                            "[7] Press 3",
+                            "[8] Press 4");
+        }
+    }
+
+    @Test
+    void the_name_may_stand_in_the_cell_beside_the_word_panel() throws IOException {
+        Directory d = Readings.table(
+                "Panel,S-3\nFed from,MDP\n1,20,Lights,2,20,Copier\n3,20,Fan,4,20,Spare\n5,30,Oven,6,20,Sign\n7,20,Pump,8,20,Door\n");
+        assertThat(d.panel()).isEqualTo("S-3");
+        assertThat(Readings.circuits(d))
+                .containsExactly(
+                        "[1] Lights",
+                        "[2] Copier",
+                        "[3] Fan",
+                        "[4] Spare",
+                        "[5] Oven",
+                        "[6] Sign",
+                        "[7] Pump",
+                        "[8] Door");
+    }
+
+    @Test
+    void a_boards_name_with_its_place_behind_it_names_the_directory() throws IOException {
+        Directory d =
+                Readings.table("DB-6 workshop\nWay,Serves,MCB\n1,Lathe,B16\n2,Press,B16\n3,Saw,B16\n4,Spare,B16\n");
+        assertThat(d.panel()).isEqualTo("DB-6");
+    }
+
+    @Test
     void notes_in_turn_below_another_title_are_no_directory() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 40, "KEYNOTES");
