@@ -47,8 +47,8 @@ final class ColumnWeights {
         boolean said = !entries.isEmpty();
         double loads = said ? Contents.of(Role.LOAD, entries) : 0;
         boolean used = said && Contents.of(Role.USE, entries) == 1;
-        // figures under a heading of another kind are no loads: a demand factor, a size of cable; nor are the numbers of
-        // notes that nothing heads
+        // figures under a heading of another kind are no loads: a demand factor, a size of cable; nor are the small
+        // numbers of notes that nothing heads
         boolean noLoads = isHeadedOtherwise(byHeading) || Contents.areSmall(entries);
         for (Role role : ROLES) {
             double head = byHeading.getOrDefault(role, 0.0);
