@@ -49,6 +49,9 @@ final class Cells {
         }
     }
 
+    /** No device has more poles: what reaches over more rows is a column without rules of its own. */
+    private static final int MOST_POLES = 4;
+
     private final Sheet sheet;
     private final Spine spine;
     private final List<Row> rows;
@@ -123,6 +126,7 @@ final class Cells {
 
     /** The positions of these rows stand in cells of their own, so the wider cell was made by joining them. */
     private boolean isMerged(int first, int last) {
+        if (last - first >= MOST_POLES) return false;
         for (int r = first; r < last; r++) {
             double x = rows.get(r).token().map(t -> t.phrase().centreX()).orElse(spine.centreX());
             boolean parted = false;

@@ -67,6 +67,7 @@ final class ColumnCuts {
         }
         List<Double> out = new ArrayList<>(cuts);
         dropUseless(out);
+        MarkColumns.drop(out, entries, ruled);
         part(out);
         return out;
     }

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The headings above the columns of one table: of one line or several, upright or turned. */
 final class ColumnHeadings {
@@ -17,8 +19,14 @@ final class ColumnHeadings {
      */
     record Heading(String text, double top) {}
 
+    /** What weighs so much is a usual heading of a column. */
+    private static final double USUAL = 0.6;
+
     private final Phrases phrases;
     private final List<Phrase> above;
+    /** Lines of a panel's header among them. */
+    private final List<Phrase> said;
+
     private final double top;
     private final double size;
     private final double pitch;
@@ -30,12 +38,13 @@ final class ColumnHeadings {
         top = body.top();
         size = body.size();
         pitch = body.pitch();
-        above = phrases.between(top - 9 * size - 2 * pitch, top).stream()
+        Map<Boolean, List<Phrase>> near = phrases.between(top - 9 * size - 2 * pitch, top).stream()
                 .filter(p -> p.centreY() < top && p.centreY() >= top - 9 * size - 2 * pitch)
-                .filter(p -> !phrases.meanings().saysOfPanel(p)
-                        && !HeaderLines.isBesideLabel(p, phrases)
-                        && !HeaderLines.isOnLineOfValues(p, phrases, table))
-                .toList();
+                .collect(Collectors.partitioningBy(p -> phrases.meanings().saysOfPanel(p)
+                        || HeaderLines.isBesideLabel(p, phrases)
+                        || HeaderLines.isOnLineOfValues(p, phrases, table)));
+        above = near.get(false);
+        said = near.get(true).stream().filter(table::meets).toList();
         headFoot = above.stream()
                 .filter(table::meets)
                 .mapToDouble(p -> p.box().bottom())
@@ -61,11 +70,17 @@ final class ColumnHeadings {
             if (best.isEmpty() || weight > bestWeight || weight >= bestWeight && isPhaseOf(all, best)) {
                 best = all;
                 bestWeight = weight;
-                if (weight >= 0.6) headingTop = lower;
+                if (weight >= USUAL) headingTop = lower;
             } else if (weight >= 1)
                 headingTop = lower; // both lines are one usual heading, of which the lower one says enough
         }
-        return new Heading(best, headingTop);
+        return bestWeight < USUAL && isBelowHeader(lines) ? new Heading("", top) : new Heading(best, headingTop);
+    }
+
+    /** A line of the panel's header stands between the rows and what is over them. */
+    private boolean isBelowHeader(List<Line> lines) {
+        return !lines.isEmpty()
+                && said.stream().anyMatch(p -> p.box().y() > lines.get(0).bottom());
     }
 
     /** {@code A} over {@code (VA)}: the upper line says of which phase the load is. */

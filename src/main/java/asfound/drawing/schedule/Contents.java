@@ -1,11 +1,16 @@
 package asfound.drawing.schedule;
 
 import asfound.model.Directory;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** How much the entries of a column, by themselves, look like what a role holds. */
 final class Contents {
+
+    /** So much more a column speaks for descriptions that says of some positions that they are spare; however short they are. */
+    private static final double SPARE = 0.2;
 
     private Contents() {}
 
@@ -14,7 +19,7 @@ final class Contents {
         return role != Role.OTHER && role != Role.PANEL;
     }
 
-    /** From 0 to 1. */
+    /** From 0 to 1, or a little more where spares are written. */
     static double weight(Role role, List<String> entries) {
         return of(role, new Looks().of(entries));
     }
@@ -53,7 +58,17 @@ final class Contents {
                         && !l.text().contains(".5mm"));
         double length =
                 entries.stream().mapToInt(l -> l.text().length()).average().orElse(0);
-        return letters * Math.min(1, 0.4 + length / 20);
+        return saysSpare(entries) ? letters + SPARE : letters * Math.min(1, 0.4 + length / 20);
+    }
+
+    /** Where spares and spaces are written among texts that differ stands what those feed, and no notes or kinds of them. */
+    private static boolean saysSpare(List<Look> entries) {
+        Set<String> others = new HashSet<>();
+        int spare = 0;
+        for (Look l : entries)
+            if (l.text().equalsIgnoreCase("SPARE") || l.text().equalsIgnoreCase("SPACE")) spare++;
+            else others.add(l.text());
+        return spare > 0 && others.size() * 2 > entries.size() - spare;
     }
 
     /** Nothing but words for what a position is used for, one for loads and one for what is free among them. */

@@ -180,13 +180,21 @@ final class HeaderBuilder {
                     text,
                     box);
         if (phases.isBlank()) phases = stated(SystemText.phases(text, false), text, box);
-        if (wires.isBlank()) wires = stated(SystemText.wires(text, false), text, box);
+        if (wires.isBlank() && !isPlaceAlone(text, under)) wires = stated(SystemText.wires(text, false), text, box);
         main.loose(text, box);
         String rated = PROSPECTIVE.matcher(text).replaceAll("");
         if (interrupting.isBlank() && KILOAMPERES.matcher(rated).find())
             interrupting = stated(RatingText.kiloamperes(rated), text, box);
         if (best.get(Field.LOCATION) == null) after(text, box, Field.LOCATION, LOCATED);
         if (best.get(Field.FED_FROM) == null) after(text, box, Field.FED_FROM, FED);
+    }
+
+    /** {@code Linen 5W}: a place or a supply of which neither voltage nor phases are told is no number of wires. */
+    private static boolean isPlaceAlone(String text, Field under) {
+        boolean place = under == Field.LOCATION || under == Field.FED_FROM || under == Field.DESIGNATION;
+        return place
+                && SystemText.phases(text, false).isEmpty()
+                && SystemText.voltageOf(text).isEmpty();
     }
 
     private void after(String text, Box box, Field field, Pattern words) {

@@ -22,8 +22,12 @@ final class HeaderLines {
 
     /** What a sheet calls itself is no heading of a column. */
     private static final Pattern TITLE = Pattern.compile(
-            "(?:(?:electrical )?panel(?:board)? |circuit )?(?:schedule|directory)(?: of circuits)?:?",
+            "(?:(?:electrical )?panel(?:board)? |circuit )?(?:schedule|directory)(?: of circuits)?:?"
+                    + "|(?:.*\\b)?(?:panel(?:board)?s?|circuits?) (?:schedules|directories)",
             Pattern.CASE_INSENSITIVE);
+
+    /** What stands no further apart on one line is one statement, in sizes of type. */
+    private static final double CLOSE = 4;
 
     private static final Pattern FED =
             Pattern.compile("(?:fed|supplied|served) (?:from|by)\\s+\\S", Pattern.CASE_INSENSITIVE);
@@ -41,10 +45,15 @@ final class HeaderLines {
         return supply || meanings.name(p.text()).isPresent() || isLabelled(p, meanings);
     }
 
-    /** On its line a label stands alone with its figure in the cell beside it: a header's line, and no headings. */
+    /**
+     * On its line a label stands alone with its figure in the cell beside it, or close beside it stands what says of the panel
+     * by itself: a header's line, and no headings.
+     */
     static boolean isOnLineOfValues(Phrase p, Phrases phrases, Span table) {
         for (Phrase label : phrases.near(p.centreY(), 0.3 * p.size())) {
-            Optional<Field> field = isOnLine(label, p, table) ? figureOf(label, phrases) : Optional.empty();
+            if (!isOnLine(label, p, table)) continue;
+            if (label != p && gap(label, p) < CLOSE * p.size() && saysItself(label.text())) return true;
+            Optional<Field> field = figureOf(label, phrases);
             if (field.isPresent() && hasFigure(label, field.get(), p, phrases, table)) return true;
         }
         return false;
@@ -71,6 +80,10 @@ final class HeaderLines {
                 .filter(v -> v.text().chars().anyMatch(Character::isDigit)
                         && Values.fits(field, LabelReader.strip(v.text())))
                 .isPresent();
+    }
+
+    private static double gap(Phrase a, Phrase b) {
+        return Math.max(a.left() - b.right(), b.left() - a.right());
     }
 
     /** What is fed from where, how much the bus or the mains carry, or both phases and wires: no heading says so. */

@@ -170,6 +170,7 @@ final class Headers {
                 beyond.add(p);
         beyond.sort(Comparator.comparingDouble(Phrase::left).thenComparingDouble(Phrase::centreY));
         for (Phrase p : beyond) if (goesOn(own, p)) own.add(p);
+        LetterHead.removeFrom(own);
         own.sort(Phrase.ORDER);
         return LabelReader.read(sheet, own, phrases.meanings());
     }

@@ -36,7 +36,15 @@ final class LabelReader {
      * @param unfit what stands behind a label and cannot be its value
      * @param loose the other phrases, and what stands before or between labels in running text
      */
-    record Labelled(List<Value> values, List<Value> unfit, List<Phrase> labels, List<Phrase> loose) {}
+    record Labelled(List<Value> values, List<Value> unfit, List<Phrase> labels, List<Phrase> loose) {
+
+        /** The phrases, labels and others. */
+        List<Phrase> said() {
+            List<Phrase> all = new ArrayList<>(loose);
+            all.addAll(labels);
+            return all;
+        }
+    }
 
     static Labelled read(Sheet sheet, List<Phrase> phrases, Meanings meanings) {
         List<Phrase> parted = Wrapped.whole(sheet, HeaderWords.parted(Ticks.chosen(phrases)), meanings);

@@ -10,23 +10,26 @@ final class LastRow {
     private final Sheet sheet;
     private final Phrases phrases;
     private final Side side;
+    private final List<Side> all;
     private final List<Row> rows;
     private final double size;
     private final double pitch;
     private final double y;
 
-    private LastRow(Sheet sheet, Phrases phrases, Side side, List<Row> rows) {
+    private LastRow(Sheet sheet, Phrases phrases, Side side, List<Side> all, List<Row> rows) {
         this.sheet = sheet;
         this.phrases = phrases;
         this.side = side;
+        this.all = all;
         this.rows = rows;
         size = side.spine().size();
         pitch = Spine.pitch(rows.stream().mapToDouble(Row::y).toArray(), size);
         y = rows.get(rows.size() - 1).y();
     }
 
-    static double bottom(Sheet sheet, Phrases phrases, Side side, List<Row> rows) {
-        return new LastRow(sheet, phrases, side, rows).bottom();
+    /** @param all the sides of the table */
+    static double bottom(Sheet sheet, Phrases phrases, Side side, List<Side> all, List<Row> rows) {
+        return new LastRow(sheet, phrases, side, all, rows).bottom();
     }
 
     private double bottom() {
@@ -42,7 +45,18 @@ final class LastRow {
                 && sheet.across().between(rows.get(rows.size() - 2).y(), y).stream()
                         .anyMatch(r -> r.passes(x));
         boolean closed = rule != open && (rule <= y + 1.25 * pitch || ruled);
-        return closed ? rule : wrapped(open);
+        return closed ? Math.min(rule, header(rule)) : wrapped(open);
+    }
+
+    /** Where the next panel's header begins between the last position and a rule further down; the rule where none does. */
+    private double header(double rule) {
+        if (rule < y + 1.25 * pitch) return rule;
+        return phrases.between(y + 0.6 * size, rule).stream()
+                .filter(p -> all.stream().anyMatch(s -> p.left() < s.right() && p.right() > s.left()))
+                .filter(phrases.meanings()::saysOfPanel)
+                .mapToDouble(p -> p.box().y())
+                .min()
+                .orElse(rule);
     }
 
     /** Without a rule: further lines of the last entry's description, which follow each other more closely than rows do. */

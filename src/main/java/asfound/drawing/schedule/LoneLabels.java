@@ -210,7 +210,8 @@ final class LoneLabels {
                 .filter(p -> p.box().y() - b.bottom() < LINE * Math.max(label.size(), p.size()))
                 .filter(p -> isInColumn(p, label))
                 .min(Comparator.comparingDouble((Phrase p) -> p.box().y())
-                        .thenComparingDouble(p -> Math.abs(p.left() - label.left())));
+                        .thenComparingDouble(p -> Math.abs(p.left() - label.left())))
+                .or(() -> FormCells.value(sheet, phrases, label));
     }
 
     private Optional<Phrase> upward(Phrase label) {

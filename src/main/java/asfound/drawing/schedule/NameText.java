@@ -13,7 +13,7 @@ final class NameText {
             "\\d{1,3}(?:,\\d{3})+.*|\\d[\\d.]*\\s*(?:A|AMPS?|V|VOLTS?|K|KA|KAIC|KVA|PH|W)"
                     + "|(?:of|for|the|in|at)\\b.*|(?:BS|EN|IEC)(?:\\s*\\(?EN\\)?)?\\s+\\d.*|k?(?:va|w|a)|amps?|volts?|hp",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern UNIT_LETTER = Pattern.compile("[AW]");
+    private static final Pattern UNIT_LETTER = Pattern.compile("[AW]|HP");
     /** Words of the sheet's own language. */
     private static final Pattern OF_THE_SHEET = Pattern.compile(
             "\\b(?:schedules?|directory|directories|details?|diagram|legend|notes?|data|location|voltage|volts|designation"
@@ -26,7 +26,8 @@ final class NameText {
     private static final Pattern CONTINUED =
             Pattern.compile("\\s*\\(?\\s*\\b(?:continued|cont'?d|cont\\.?)\\b\\s*\\.?\\)?$", Pattern.CASE_INSENSITIVE);
     private static final Pattern IN_BRACKETS = Pattern.compile(
-            "(?<=\\d\\S{0,6})\\s+\\((?:sections?|sect?\\.|part|existing|new|relocated|revised)\\b[^()]*\\)?$",
+            "(?<=\\d\\S{0,6})\\s+\\((?:sections?|sect?\\.|part|existing|new|relocated|revised|isolated ground|ig|emergency|normal"
+                    + "|critical|life safety|equipment branch|standby|ups|double tub)\\b[^()]*\\)?$",
             Pattern.CASE_INSENSITIVE);
     /** {@code DB-01 (12 WAY TP&N)}: how large it is, and no part of its name. */
     private static final Pattern SIZE_IN_BRACKETS = Pattern.compile(
@@ -45,7 +46,7 @@ final class NameText {
 
     private NameText() {}
 
-    /** Behind the word panel or a label for it {@code A} and {@code W} are names; elsewhere they are units. */
+    /** Behind the word panel or a label for it {@code A}, {@code W} and {@code HP} are names; elsewhere they are units. */
     static boolean isNameBehindItsWord(String text) {
         return isName(text) || UNIT_LETTER.matcher(name(text)).matches();
     }
@@ -66,6 +67,8 @@ final class NameText {
         t = SIZE_IN_BRACKETS.matcher(t).replaceAll("");
         t = BEHIND_COMMA.matcher(t).replaceAll("$1");
         t = IN_BRACKETS.matcher(BEHIND_DASH.matcher(t).replaceAll("")).replaceAll("");
-        return QUOTES.matcher(t).replaceAll("").strip();
+        String bare = QUOTES.matcher(t).replaceAll("").strip();
+        // a bracket within the name keeps its other half
+        return bare.lastIndexOf('(') > bare.lastIndexOf(')') ? bare + ")" : bare;
     }
 }

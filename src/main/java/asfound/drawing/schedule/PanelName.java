@@ -36,8 +36,11 @@ final class PanelName {
             meanings.name(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));
     }
 
-    /** A name that stands alone. */
+    /** A name that stands beside a title without one, or alone. */
     void alone(LabelReader.Labelled region) {
+        if (designation.isBlank())
+            BesideTitle.in(region.said())
+                    .ifPresent(p -> designation = Stated.of(NameText.name(p.text()), p.text(), sheet.place(p.box())));
         if (designation.isBlank())
             LoneName.in(region).ifPresent(p -> designation = Stated.of(p.text(), p.text(), sheet.place(p.box())));
     }

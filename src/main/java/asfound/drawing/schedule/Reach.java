@@ -33,7 +33,7 @@ final class Reach {
                 spines.stream().mapToDouble(Spine::right).max().orElse(0));
         Span rules = rules(own);
         ruled = rules.width() > Math.max(14 * size, own.width() + 0.5 * size);
-        span = ruled ? rules.wider(1) : open(own);
+        span = ruled ? shown(rules.wider(1), own) : open(own);
     }
 
     /** From the left edge of the table to its right edge. */
@@ -49,11 +49,34 @@ final class Reach {
     private Span rules(Span own) {
         double left = own.left(), right = own.right();
         for (Rule r : sheet.across().between(body.top() - size, body.bottom() + size))
-            if (spines.stream().anyMatch(s -> r.passes(s.centreX()))) {
+            if ((r.from() < left || r.to() > right)
+                    && spines.stream().anyMatch(s -> r.passes(s.centreX()))
+                    && holdsEntries(r)) {
                 left = Math.min(left, r.from());
                 right = Math.max(right, r.to());
             }
         return new Span(left, right);
+    }
+
+    /** On a side whose outermost positions have no such rule the rules of a neighbour show nothing. */
+    private Span shown(Span rules, Span own) {
+        boolean left = isRuled(spines.get(0)), right = isRuled(spines.get(spines.size() - 1));
+        if (left && right) return rules;
+        Span open = open(own);
+        return new Span(left ? rules.left() : open.left(), right ? rules.right() : open.right());
+    }
+
+    private boolean isRuled(Spine spine) {
+        return sheet.across().between(body.top() - size, body.bottom() + size).stream()
+                .anyMatch(r -> r.passes(spine.centreX()) && holdsEntries(r));
+    }
+
+    /** It passes under more than the positions: a shade behind these alone does not show how far the rows reach. */
+    private boolean holdsEntries(Rule r) {
+        return phrases.between(body.top(), body.bottom()).stream()
+                .anyMatch(p -> body.holds(p)
+                        && r.passes(p.centreX())
+                        && spines.stream().noneMatch(s -> p.centreX() > s.left() - 1 && p.centreX() < s.right() + 1));
     }
 
     /** Outwards from the spines, up to a long upright rule of the sheet. */

@@ -27,6 +27,8 @@ final class RepeatedWays {
             phase(t, phrases)
                     .ifPresent(p -> phases.add(p.text().replace(" ", "").toUpperCase(Locale.ROOT)));
         if (phases.size() < column.size() || !areInTurn(column, phases)) return column;
+        // where numbers of poles begin again, their column's heading still says what they are
+        if (ColumnHead.saysPoles(phrases, column.get(0).phrase())) return column;
         boolean abc = phases.contains("A") || phases.contains("C");
         List<Token> out = new ArrayList<>();
         for (int i = 0; i < column.size(); i++) {

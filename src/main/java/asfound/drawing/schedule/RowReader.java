@@ -15,6 +15,7 @@ final class RowReader {
     private final double bottom;
     private final ColumnLines columns;
     private final Cells cells;
+    private final Brackets brackets;
     private final List<Leftover> strays = new ArrayList<>();
 
     /** @param all the sides of the table, this one among them */
@@ -22,9 +23,10 @@ final class RowReader {
         this.side = side;
         rows = RowLattice.rows(sheet, phrases, side, all, top);
         double first = Math.min(top, rows.get(0).y() - 0.6 * side.spine().size());
-        bottom = LastRow.bottom(sheet, phrases, side, rows);
+        bottom = LastRow.bottom(sheet, phrases, side, all, rows);
         columns = new ColumnLines(phrases, side, first, bottom);
         cells = new Cells(sheet, side, rows, first, bottom);
+        brackets = new Brackets(sheet, side, rows);
     }
 
     List<Row> read() {
@@ -52,8 +54,11 @@ final class RowReader {
         Cells.Bounds bounds = cells.bounds(column);
         // where each row has a cell of its own, the cells tell
         Alignment alignment = bounds.cells() >= rows.size() ? Alignment.MIDDLE : cells.alignment(lines);
+        // each pole has its own load
+        boolean device = !role.isLoad() && role != Role.PHASE;
         for (ColumnLines.Line line : lines) {
-            Optional<Cells.Range> own = cells.rows(line.y(), bounds, alignment);
+            Optional<Cells.Range> own = (device ? brackets.of(line, lines) : Optional.<Cells.Range>empty())
+                    .or(() -> cells.rows(line.y(), bounds, alignment));
             if (own.isPresent())
                 rows.get(own.get().first())
                         .put(

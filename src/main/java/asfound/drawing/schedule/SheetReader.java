@@ -36,7 +36,8 @@ final class SheetReader {
         List<List<PanelReader.Circuits>> read =
                 tables.stream().map(t -> panels.read(t, "")).toList();
         List<Box> boxes = new ArrayList<>();
-        for (int t = 0; t < tables.size(); t++) boxes.add(whole(tables.get(t), read.get(t)));
+        for (int t = 0; t < tables.size(); t++)
+            boxes.add(whole(GroupBands.without(phrases, tables.get(t)), read.get(t)));
         List<HeaderText> headers = Headers.of(sheet, phrases, boxes).read();
         Set<Box> labelled = new HashSet<>();
         headers.forEach(h -> labelled.addAll(h.labelled()));
@@ -95,8 +96,10 @@ final class SheetReader {
     }
 
     /** A table with the rows below its last position, which no header has a part in. */
-    private static Box whole(Table table, List<PanelReader.Circuits> read) {
-        return read.stream().map(PanelReader.Circuits::box).reduce(table.box(), Box::union);
+    private static Box whole(Box table, List<PanelReader.Circuits> read) {
+        double foot = read.stream().mapToDouble(c -> c.box().bottom()).reduce(table.bottom(), Math::max);
+        Box rows = read.stream().map(PanelReader.Circuits::box).reduce(table, Box::union);
+        return new Box(rows.x(), table.y(), rows.w(), foot - table.y());
     }
 
     /** The table further on that completes the last part of one, without another's name; 0 where none does. */
@@ -143,6 +146,8 @@ final class SheetReader {
         Doubts relied =
                 Reliability.of(circuits, leftovers, table, head.designation().isStated(), sheet::place);
         List<Problem> problems = new ArrayList<>(relied.problems());
+        StruckThrough struck = StruckThrough.of(sheet, phrases, circuits.drafts(), header.labelled());
+        problems.addAll(struck.problems());
         for (Value v : header.unread())
             problems.add(new Problem(
                     sheet.place(v.box()),
@@ -150,8 +155,15 @@ final class SheetReader {
                             + v.field().words() + ".",
                     "Look at the drawing at this place."));
         problems.addAll(Lugs.problems(phrases, circuits.box(), sheet::place));
-        Directory read =
-                new Directory(panel, head, out, header.totals(), place, relied.confidence(), relied.unread(), problems);
+        Directory read = new Directory(
+                panel,
+                head,
+                out,
+                header.totals(),
+                place,
+                struck.confidence(relied.confidence()),
+                struck.with(relied.unread()),
+                problems);
         return new Part(
                 read,
                 isRowEach(table),

@@ -11,7 +11,7 @@ final class Texts {
     private static final Pattern LEADER = Pattern.compile("\\s*(?:[.·…_]\\s?){3,}$");
     private static final Pattern ARROW = Pattern.compile("[|¦│↓⇓▼↑⇑▲{}⎫⎬⎭I]");
     private static final Pattern DITTO = Pattern.compile(
-            "[\"“”'`´″〃,\\s]+|[-–—\\s(\\[]*(?:\"|''|″|〃|ditto|do\\.?|d[°º]|same(?: as above)?|(?:as )?above|cont(?:\\.|'?d\\.?|inued)?"
+            "[\"“”'`´″〃,\\s]+|[-–—\\s(\\[]*(?:\"|''|″|〃|ditto|do\\.?|d[°º]|same(?: (?:breaker|bkr|brkr|c/?b|circuit|ckt|device|handle))?(?: as above)?|(?:[2-4][- ]?p(?:ole)?,? )?(?:as |see )?above|cont(?:\\.|'?d\\.?|inued)?"
                     + "|(?:combined |tied |joined |part |see |same )?(?:with|w/|of|as|see)\\s*(?:ckts?\\.?|cir\\.?|circuits?|pos\\.?|no\\.?|#)?\\s*#?\\d{1,3})[-–—\\s)\\]]*",
             Pattern.CASE_INSENSITIVE);
 

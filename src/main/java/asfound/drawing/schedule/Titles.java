@@ -37,11 +37,15 @@ final class Titles {
     private static final Pattern OWN_KIND =
             Pattern.compile("^((?:SM|SUB|[A-Z])?DB[-/. ]?(?=[A-Z0-9./-]*\\d)[A-Z0-9./-]{1,12})(?=\\s+[-–—(]|:|$)");
 
+    /** {@code BUSWAY BD-1 PLUG-IN UNITS}. */
+    private static final Pattern BUSWAY =
+            Pattern.compile("^BUS\\s?(?:WAY|DUCT)\\s+" + NAME + "(?=$|[\\s,;:(\\[-])", Pattern.CASE_INSENSITIVE);
+
     /** The kind of a board, and no name of one: {@code DB SCHEDULE}. */
     private static final Pattern KIND_ALONE = Pattern.compile("S?M?DB|MCC|MCCB?", Pattern.CASE_INSENSITIVE);
 
     private static final String[] WORDS = {
-        "panel", "board", "pnl", "cent", "consumer", "schedule", "directory", "circuit", "pillar", "db"
+        "panel", "board", "pnl", "cent", "consumer", "schedule", "directory", "circuit", "pillar", "db", "bus"
     };
 
     private static final String FIRST_LETTERS = "pbcsd";
@@ -101,7 +105,7 @@ final class Titles {
     }
 
     private static Optional<String> nameBy(String t) {
-        for (Pattern p : new Pattern[] {AFTER, BEFORE, NAMED, NAME_OF_KIND, OWN_KIND}) {
+        for (Pattern p : new Pattern[] {AFTER, BEFORE, NAMED, NAME_OF_KIND, OWN_KIND, BUSWAY}) {
             Matcher m = p.matcher(t);
             if (!m.find()) continue;
             String name = NameText.name(m.group(1));

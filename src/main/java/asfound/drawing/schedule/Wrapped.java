@@ -37,7 +37,7 @@ final class Wrapped {
         for (Phrase p : phrases) {
             if (taken.contains(p)) continue;
             Phrase whole = p;
-            if (reader.isValue(p))
+            if (reader.isValue(p) || Paragraphs.next(sheet, reader.phrases, p).isPresent())
                 for (Optional<Phrase> q = reader.next(p); q.isPresent(); q = reader.next(q.get())) {
                     taken.add(q.get());
                     whole = joined(whole, q.get());
@@ -76,7 +76,7 @@ final class Wrapped {
             if (r.at() <= p.left() + 0.5) left = Math.max(left, r.at());
             if (r.at() >= p.right() - 0.5) right = Math.min(right, r.at());
         }
-        if (Double.isInfinite(left) || Double.isInfinite(right)) return Optional.empty();
+        if (Double.isInfinite(left) || Double.isInfinite(right)) return Paragraphs.next(sheet, phrases, p);
         double from = left, to = right;
         return phrases.between(p.centreY(), p.centreY() + LINE * p.size()).stream()
                 .filter(q -> q.centreY() - p.centreY() > 0.6 * p.size() && q.centreY() - p.centreY() < LINE * p.size())
