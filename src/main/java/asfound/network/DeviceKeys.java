@@ -27,6 +27,7 @@ final class DeviceKeys {
         final Set<Integer> lowest = new HashSet<>();
         final Map<Integer, Integer> lowestOf = new HashMap<>();
         final Map<String, Integer> byLabel = new HashMap<>();
+        boolean hasWays;
         /** A named device by its key: as the drawings write it, or as the survey does where they do not. */
         final Map<String, String> written = new HashMap<>();
         /** Keys of the named devices that a drawing shows. */
@@ -49,6 +50,7 @@ final class DeviceKeys {
             for (Directory.Circuit c : d.circuits()) {
                 Board board = board(names.orItself(d.panel()));
                 c.positions().forEach(p -> board.lowestOf.putIfAbsent(p, c.position()));
+                board.hasWays |= isWay(c.label());
                 if (!c.label().isEmpty())
                     board.byLabel.putIfAbsent(CircuitRef.named(c.label()).key(), c.position());
             }
@@ -59,6 +61,13 @@ final class DeviceKeys {
         nameAll(seen);
         registerAll(drawn);
         registerAll(seen);
+    }
+
+    /** A way with its phase begins with its number or a phase; the name of a device is neither. */
+    private static boolean isWay(String label) {
+        return !label.isEmpty()
+                && (Character.isDigit(label.charAt(0))
+                        || !WayNames.positions(label).isEmpty());
     }
 
     /** One name for each device, whatever the order of rows; a name that an earlier list gave stays. */
@@ -140,7 +149,7 @@ final class DeviceKeys {
      * number of a breaker ({@code CB 7}) that no drawing shows as a name of its own. Null where it stands for none.
      */
     private static Integer positionOf(Board board, CircuitRef ref) {
-        List<Integer> positions = board.byLabel.isEmpty() ? List.of() : WayNames.positions(ref.name());
+        List<Integer> positions = board.hasWays ? WayNames.positions(ref.name()) : List.of();
         Matcher breaker = BREAKER.matcher(ref.name());
         boolean isNumber = breaker.matches() && !board.drawnNames.contains(ref.key());
         if (positions.isEmpty() && isNumber) positions = List.of(Integer.valueOf(breaker.group(1)));

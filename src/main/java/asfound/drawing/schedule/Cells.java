@@ -100,9 +100,15 @@ final class Cells {
         int cell = bounds.at(y);
         int first = below(bounds.top(cell)), last = below(bounds.bottom(cell)) - 1;
         if (first > last) return beside(y);
+        // no device has so many poles: the column has no rules of its own
+        if (bounds.cells() == 1 && last - first >= MOST_POLES) return Optional.of(alone(y, alignment, first, last));
         if (first == last || isMerged(first, last)) return Optional.of(new Range(first, last));
+        return Optional.of(alone(y, alignment, first, last));
+    }
+
+    private Range alone(double y, Alignment alignment, int first, int last) {
         int row = alignment.row(y, levels, first, last, spine.size());
-        return Optional.of(new Range(row, row));
+        return new Range(row, row);
     }
 
     /** A cell beside a taller cell of the position. */

@@ -41,7 +41,7 @@ final class ColumnFinder {
         Reach reach = new Reach(sheet, phrases, spines, body, heads);
         Span span = reach.span().within(limits);
         List<Phrase> entries = phrases.between(body.top(), body.bottom()).stream()
-                .filter(body::holds)
+                .filter(p -> body.holds(p) && !SectionRows.isOne(p, phrases))
                 .filter(span::meets)
                 .toList();
         ColumnHeadings headings = new ColumnHeadings(phrases, body, span);

@@ -40,6 +40,7 @@ final class ColumnHeadings {
         pitch = body.pitch();
         Map<Boolean, List<Phrase>> near = phrases.between(top - 9 * size - 2 * pitch, top).stream()
                 .filter(p -> p.centreY() < top && p.centreY() >= top - 9 * size - 2 * pitch)
+                .filter(p -> !SectionRows.isOne(p, phrases))
                 .collect(Collectors.partitioningBy(p -> phrases.meanings().saysOfPanel(p)
                         || HeaderLines.isBesideLabel(p, phrases)
                         || HeaderLines.isOnLineOfValues(p, phrases, table)));

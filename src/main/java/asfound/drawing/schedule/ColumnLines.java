@@ -51,6 +51,10 @@ final class ColumnLines {
         for (Phrase p : phrases.between(top, bottom + 0.2 * size)) {
             if (p.centreY() <= top || p.centreY() >= bottom + 0.2 * size) continue;
             if (p.right() < column.left() || p.left() > column.right()) continue;
+            if (SectionRows.isOne(p, phrases)) {
+                taken.addAll(p.words());
+                continue;
+            }
             for (Word w : p.words()) if (belongs(p, w, role, column)) own.add(w);
         }
         taken.addAll(own);

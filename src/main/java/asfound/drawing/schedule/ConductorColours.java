@@ -1,9 +1,12 @@
 package asfound.drawing.schedule;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -82,7 +85,22 @@ final class ConductorColours {
         throw new IllegalArgumentException(word);
     }
 
-    private static boolean fits(List<Colour> sequence, Set<Colour> used) {
+    /** Which phase each of a column's entries means, by its text in upper case; empty where they are not the colours of three. */
+    static Map<String, Integer> phases(List<String> entries) {
+        Map<String, Colour> named = new HashMap<>();
+        for (String entry : entries) {
+            String text = entry.strip().toUpperCase(Locale.ROOT);
+            for (Colour c : Colour.values()) if (c.written.matcher(text).matches()) named.put(text, c);
+        }
+        List<List<Colour>> fitting =
+                SEQUENCES.stream().filter(s -> fits(s, named.values())).toList();
+        if (Set.copyOf(named.values()).size() < FEWEST || fitting.size() != 1) return Map.of();
+        Map<String, Integer> out = new HashMap<>();
+        named.forEach((text, colour) -> out.put(text, phase(fitting.get(0), colour)));
+        return out;
+    }
+
+    private static boolean fits(List<Colour> sequence, Collection<Colour> used) {
         return used.stream().allMatch(c -> phase(sequence, c) > 0);
     }
 

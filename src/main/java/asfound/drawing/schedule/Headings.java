@@ -242,7 +242,7 @@ final class Headings {
         else if (panel && words.size() <= 3 && (number || named) && !circuit) out.put(Role.PANEL, 0.9);
         else if (described) out.put(Role.DESCRIPTION, 0.9);
         else if (circuit && number && !breaker) out.put(Role.POSITION, 0.8);
-        else if (any(words, "wire", "cable", "conductor", "conduit", "csa", "awg", "mm2", "cond", "cpc"))
+        else if (any(words, "wire", "cable", "conductor", "conduit", "csa", "awg", "mm2", "mm", "cond", "cpc"))
             out.put(Role.WIRE, 0.8);
         else if (poles && (amps || breaker)) {
             out.put(Role.DEVICE, 0.8);

@@ -76,10 +76,7 @@ final class JoinedRows {
         boolean rated = read.rating().isStated() || read.rating().isUnreadable();
         List<Stated<Double>> load = loads.of(rows, positions.size());
         Use use = use(description, rated || load.stream().anyMatch(l -> l.or(0.0) > 0));
-        String label = head.token()
-                .filter(t -> t.text().isWay())
-                .map(t -> t.text().raw())
-                .orElse("");
+        String label = head.token().map(t -> t.text().label()).orElse("");
         return new Draft(
                 positions.stream().sorted().toList(),
                 label,

@@ -149,7 +149,7 @@ final class LabelReader {
 
     /** A label begins a phrase, or it is marked as one; the words of a value are not taken for labels. */
     private static Optional<Labels.Label> labelAt(List<String> words, int i) {
-        Optional<Labels.Label> label = Labels.at(words, i);
+        Optional<Labels.Label> label = TwoLanguages.at(words, i);
         if (i == 0) return label;
         // 'Overcurrent device for DB:' announces a device
         boolean ofAnother = OF.matcher(words.get(i - 1)).matches();

@@ -29,8 +29,9 @@ record Look(
         int letters,
         int rating) {
 
-    private static final Pattern PHASES =
-            Pattern.compile("(?:L?[123ABC]|[RYBØ]|[ABC]{2,3}|[-,/&+ ]|PH)+", Pattern.CASE_INSENSITIVE);
+    private static final Pattern PHASES = Pattern.compile(
+            "(?:L?[123ABC]|[RYBØ]|[ABC]{2,3}|RED|YELLOW|BLUE|BROWN|BLACK|GR[AE]Y|WHITE|[-,/&+ ]|PH)+",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern WIRE = Pattern.compile(
             "#\\s*\\d|\\b\\d+\\s*AWG|\\bMM|\\bKCMIL|\\d\\s*[X×]\\s*\\d|\\d[CT]\\b|\\bEMT\\b|\\d/\\d",
             Pattern.CASE_INSENSITIVE);
@@ -44,8 +45,8 @@ record Look(
             "(?:(?:RCBO|RCD|RCCB|MCB|MCCB|ACB|GFCI|AFCI|GFEP|FUSE|BREAKER|CB|TYPE|CURVE|[ABCDK]|\\d+\\s?MA)[\\s,/-]*)+",
             Pattern.CASE_INSENSITIVE);
 
-    /** Of what phases are written, and kinds of devices. */
-    private static final String PHASE_LETTERS = "L123ABCRYPHlabcryphØ-,/&+ ";
+    /** Of what phases are written, by letters or by colours, and kinds of devices. */
+    private static final String PHASE_LETTERS = "L123ABCRYPHEDOWUNKITGlabcryphedowunkitgØ-,/&+ ";
 
     private static final String KIND_LETTERS = "RCBODMAGFIEPUSKTYVrcbodmagfiepusktyv0123456789 \t\n\u000B\f\r,/-";
 

@@ -67,6 +67,7 @@ final class Numbering {
                 .anyMatch(r -> r.token().filter(t -> t.text().isWay()).isPresent());
         List<Device> read = rows.stream().map(row -> Device.of(row, looks)).toList();
         if (ways) return Devices.join(rows, read, loads, 1, highest);
+        if (spine.isNamed()) return Devices.join(rows, read, loads, OF_DEVICES, highest);
         boolean everySecond = spine.isOdd() || spine.isEven();
         if (alone && isOfDevices(rows, read)) return Devices.join(rows, read, loads, OF_DEVICES, highest);
         Devices across = Devices.join(rows, read, loads, 2, highest);

@@ -41,6 +41,16 @@ record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
         phases = List.copyOf(phases);
     }
 
+    /** As printed where that is more than numbers: ways with their phases, devices with a name. */
+    String label() {
+        return isWay() || isNamed() ? raw : "";
+    }
+
+    /** A device's own name with its number: {@code CB4}. */
+    boolean isNamed() {
+        return phases.isEmpty() && NamedDevices.isName(raw);
+    }
+
     int first() {
         return numbers.get(0);
     }

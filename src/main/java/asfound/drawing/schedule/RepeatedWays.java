@@ -15,7 +15,7 @@ final class RepeatedWays {
     private static final int PHASES = 3;
     private static final Pattern PHASE = Pattern.compile("(?i)(?:L ?[123]|[RYB]|[ABC])|TP&?N?|L1 ?[-–] ?L3");
     /** The phase stands no further from its way, in sizes of its type. */
-    private static final double NEAR = 12;
+    private static final double NEAR = 40;
 
     private RepeatedWays() {}
 

@@ -129,6 +129,11 @@ final class Spine {
         return true;
     }
 
+    /** Its entries are the names of devices. */
+    boolean isNamed() {
+        return tokens.stream().allMatch(t -> t.text().isNamed());
+    }
+
     /** Each row names one position, and none a way with its phase. */
     boolean isSingle() {
         for (Token t : tokens) if (t.text().numbers().size() != 1 || t.text().isWay()) return false;

@@ -37,10 +37,12 @@ final class SpineFinder {
         OwnNames own = new OwnNames(phrases);
         NumbersWithPhase phased = new NumbersWithPhase(phrases);
         SheetLists lists = new SheetLists(phrases);
+        NamedDevices named = new NamedDevices(phrases);
         ConductorColours colours = new ConductorColours(phrases);
         for (Phrase p : phrases)
             phased.position(p.text())
                     .or(() -> colours.position(p.text()))
+                    .or(() -> named.position(p.text()))
                     .or(() -> PositionText.parse(p.text()))
                     .or(() -> own.positions(p.text()))
                     .filter(position -> !isValueOfLabel(p))
@@ -173,7 +175,7 @@ final class SpineFinder {
         boolean poles =
                 !above.isEmpty() && phrases.meanings().weight(above.get(0).text(), Role.POLES) > 0.5;
         List<Token> run = poles ? column : RepeatedWays.of(column, phrases);
-        Optional<Box> heading = headings.heading(run.get(0).phrase(), above);
+        Optional<Box> heading = headings.heading(run.get(0), above);
         Spine spine = new Spine(run, heading);
         if (run.size() == 1) return spine.headed() ? Optional.of(spine) : Optional.empty();
         // of two or three rows each must rise, or numbers of poles pass for positions

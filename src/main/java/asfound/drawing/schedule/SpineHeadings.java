@@ -65,7 +65,7 @@ final class SpineHeadings {
         return phrases.between(first.centreY() - reach, first.centreY()).stream()
                 .filter(p -> p.centreY() < first.centreY() - 0.4 * first.size())
                 .filter(p -> p.centreY() > first.centreY() - reach)
-                .filter(p -> p.left() < right && p.right() > left)
+                .filter(p -> p.left() < right && p.right() > left && !SectionRows.isOne(p, phrases))
                 .map(p -> within(p, left, right))
                 .sorted(Comparator.comparingDouble((Phrase p) -> -p.centreY()).thenComparingDouble(Phrase::left))
                 .toList();
@@ -102,16 +102,17 @@ final class SpineHeadings {
     }
 
     /** The heading that says that the column holds positions: one phrase, two above each other, or a turned text. */
-    Optional<Box> heading(Phrase first, List<Phrase> above) {
+    Optional<Box> heading(Token top, List<Phrase> above) {
+        boolean named = top.text().isNamed();
         for (int i = 0; i < Math.min(3, above.size()); i++) {
             Phrase near = above.get(i);
             if (i > 0 && above.get(0).centreY() - near.centreY() > 0.5 * near.size()) break;
-            if (isPosition(near.text())) return Optional.of(near.box());
+            if (isPosition(near.text()) || named && NamedDevices.mayHead(near.text())) return Optional.of(near.box());
             for (Phrase upper : above.subList(i + 1, above.size()))
                 if (near.box().y() - upper.box().bottom() < near.size() && isPosition(upper.text() + " " + near.text()))
                     return Optional.of(near.box());
         }
-        return turned(first);
+        return turned(top.phrase());
     }
 
     private boolean isPosition(String text) {

@@ -157,10 +157,24 @@ final class TableFinder {
         return s.tokens().stream().map(t -> t.phrase().box()).reduce(Box::union).orElseThrow();
     }
 
+    /** In a list of several panels figures alone are no ratings: a list of rooms has its own. */
+    private static boolean isRated(Side side) {
+        boolean listed = side.roles().containsKey(Role.PANEL);
+        Column rating = side.roles().get(Role.RATING);
+        boolean headed = rating != null && (!listed || Headings.weight(rating.heading(), Role.RATING) > 0);
+        return headed || side.roles().containsKey(Role.DEVICE);
+    }
+
+    private static boolean isHeadedDescription(Side side) {
+        Column c = side.roles().get(Role.DESCRIPTION);
+        return c != null && Headings.weight(c.heading(), Role.DESCRIPTION) > 0;
+    }
+
     private static boolean isSide(Side side) {
         boolean described = side.roles().containsKey(Role.DESCRIPTION);
-        boolean rated = side.roles().containsKey(Role.RATING) || side.roles().containsKey(Role.DEVICE);
+        boolean rated = isRated(side);
         if (!described && !rated) return false;
+        if (side.spine().isNamed() && !(rated && isHeadedDescription(side))) return false;
         // places and figures under headings of another kind: a calculation, a list of rooms
         if (!rated && side.columns().size() > 2) {
             double says = Headings.weight(side.roles().get(Role.DESCRIPTION).heading(), Role.DESCRIPTION);

@@ -12,7 +12,7 @@ final class UseText {
     private static final String RATED = "(?:\\s*[-,/(]?\\s*\\d+\\s*(?:AMP|A|P|/\\s*\\d)\\b)*";
 
     private static final Pattern SPARE = Pattern.compile(AROUND
-            + "(?:(?:SPARES?|SPARE (?:BREAKER|BKR|CB|DEVICE|MCB|WAY|CIRCUIT|CKT)|FUTURE SPARE|UNUSED(?: BREAKER)?)"
+            + "(?:(?:SPARES?|SPARE (?:BREAKER|BKR|CB|DEVICE|MCB|WAY|CIRCUIT|CKT)|FUTURE SPARE|UNUSED(?: BREAKER)?|R[EÉ]SERVE|RESERVA|RISERVA)"
             + DEVICE + "|SPR?" + RATED + ")" + AROUND);
     private static final Pattern SPACE = Pattern.compile(AROUND
             + "(?:SPACES?|SPC|SPACE ONLY|(?:BUSSED|BUSED|PREPARED|FUTURE|EMPTY|OPEN|BLANK|UNUSED) SPACE|SPACE (?:AVAILABLE|AVAIL|BLANK)|SPACE (?:W/|WITH) ?(?:BUS|BUSS|BUSSING|HARDWARE|HDWE)"
@@ -25,7 +25,7 @@ final class UseText {
     /** What stands around a word for a spare or a space, and with what these words begin. */
     private static final String MARKS = " *()[]<>\"'.,:;#/-";
 
-    private static final String BEGINS = "SFUBPEOVN";
+    private static final String BEGINS = "SFUBPEOVNR";
 
     private UseText() {}
 

@@ -3,6 +3,7 @@ package asfound.drawing.schedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,11 +21,13 @@ final class WayRows {
     private final Spine spine;
     private final Column column;
     private final boolean coloured;
+    private final Map<String, Integer> colours;
 
     private WayRows(Phrases phrases, Spine spine, Column column) {
         this.phrases = phrases;
         this.spine = spine;
         this.column = column;
+        colours = ConductorColours.phases(column.texts());
         coloured = column.texts().stream().anyMatch(t -> COLOURS.matcher(t).matches());
     }
 
@@ -60,7 +63,8 @@ final class WayRows {
             if (!column.holds(p.centreX())
                     || p.centreY() < spine.firstY() - reach
                     || p.centreY() > spine.lastY() + reach) continue;
-            if (!PHASES.matcher(p.text()).matches()) continue;
+            if (!colours.containsKey(upper(p.text()))
+                    && !PHASES.matcher(p.text()).matches()) continue;
             List<Integer> phases = phases(p.text());
             if (phases.get(0) <= last) out.add(new ArrayList<>());
             last = phases.get(phases.size() - 1);
@@ -90,9 +94,14 @@ final class WayRows {
         return all;
     }
 
+    private static String upper(String text) {
+        return text.strip().toUpperCase(Locale.ROOT);
+    }
+
     /** B is the second phase beside A and C, and the third beside R and Y. */
     private List<Integer> phases(String text) {
-        String t = text.toUpperCase(Locale.ROOT);
+        String t = upper(text);
+        if (colours.containsKey(t)) return List.of(colours.get(t));
         if (t.startsWith("TP")) return List.of(1, 2, 3);
         boolean abc = !coloured && LETTERS.matcher(t).matches();
         List<Integer> out = new ArrayList<>();

@@ -76,4 +76,19 @@ class BoardHeadersTest {
         assertThat(below("PANEL K-2", "K.A.I.C.: 10").header().interruptingKA().value())
                 .contains(10.0);
     }
+
+    @Test
+    void a_label_in_two_languages_is_known_by_the_one_that_is() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {40, 180, 300, 430};
+            s.line(30, at, "Verteiler / Board", "UV-1", "Location / Einbauort", "Basement");
+            s.line(44, at, "Einspeisung / Fed from", "HV-1", "Spannung / Voltage", "400/230 V");
+            s.twoSided(80);
+            Directory d = s.directory();
+            assertThat(d.panel()).isEqualTo("UV-1");
+            assertThat(d.header().location().or("")).isEqualTo("Basement");
+            assertThat(d.header().fedFrom().or("")).isEqualTo("HV-1");
+            assertThat(d.header().voltage().isStated()).isTrue();
+        }
+    }
 }

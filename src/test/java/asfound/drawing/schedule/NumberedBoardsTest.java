@@ -320,4 +320,57 @@ class NumberedBoardsTest {
             assertThat(s.twoSided(70).directory().panel()).isEqualTo("LP-4");
         }
     }
+
+    @Test
+    void devices_that_go_by_a_name_with_a_number_count_once_whatever_their_poles() throws IOException {
+        double[] at = {40, 90, 130, 190, 260};
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "Switchboard DB-1");
+            s.line(60, at, "Device", "Poles", "Rating (A)", "Type", "Description");
+            String[] loads = {"GPO east", "Compressor", "Lights", "SPARE", "Oven", "Hot water"};
+            for (int i = 0; i < loads.length; i++)
+                s.line(74 + 14 * i, at, "CB" + (i + 1), i % 3 == 1 ? "3" : "1", "20", "RCBO 30mA", loads[i]);
+            Directory d = s.directory();
+            assertThat(Readings.circuits(d))
+                    .containsExactly(
+                            "[1] GPO east", "[2] Compressor", "[3] Lights", "[4] SPARE", "[5] Oven", "[6] Hot water");
+            assertThat(d.circuits()).extracting(Circuit::poles).containsExactly(1, 3, 1, 1, 3, 1);
+            assertThat(d.circuits().get(1).label()).isEqualTo("CB2");
+            assertThat(d.circuits().get(3).use()).isEqualTo(Directory.Use.SPARE);
+            assertThat(d.problems()).isEmpty();
+        }
+    }
+
+    @Test
+    void lamps_and_fans_with_the_same_letters_are_no_devices_of_a_board() throws IOException {
+        double[] at = {40, 90, 230, 290};
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "Appendix 4");
+            s.line(60, at, "Ref", "Description", "Lamp", "Watts");
+            for (int i = 1; i < 7; i++) s.line(60 + 14 * i, at, "F" + i, "Recessed luminaire " + i, "LED", "" + 12 * i);
+            assertThat(s.read().directories()).isEmpty();
+        }
+    }
+
+    @Test
+    void a_row_that_says_which_ways_one_residual_current_device_protects_is_no_way() throws IOException {
+        double[] at = {40, 80, 250, 310};
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "Consumer unit CU1");
+            s.line(60, at, "Way", "Circuit", "MCB", "cpc mm²");
+            s.text(40, 74, "RCD 1: 63 A 30 mA, ways 1 to 3");
+            String[] loads = {"Cooker", "Ring kitchen", "Lights", "Shower", "Ring upstairs", "Garage"};
+            for (int i = 0; i < 3; i++) s.line(88 + 14 * i, at, "" + (i + 1), loads[i], "B32", "2.5");
+            s.text(40, 130, "RCD 2: 63 A 30 mA, ways 4 to 6");
+            for (int i = 3; i < 6; i++) s.line(102 + 14 * i, at, "" + (i + 1), loads[i], "B32", "2.5");
+            assertThat(Readings.circuits(s.directory()))
+                    .containsExactly(
+                            "[1] Cooker",
+                            "[2] Ring kitchen",
+                            "[3] Lights",
+                            "[4] Shower",
+                            "[5] Ring upstairs",
+                            "[6] Garage");
+        }
+    }
 }
