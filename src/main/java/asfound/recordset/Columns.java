@@ -74,6 +74,8 @@ public final class Columns {
     private static final Set<String> FOUND_IN_SURVEYS =
             Set.of("description", "load", "loadserved", "serves", "loaddescription", "equipment", "to", "designation");
 
+    private static final Set<String> ONLY_IN_SURVEYS = Set.of("relation", "method", "by", "date", "photo");
+
     private Columns() {}
 
     private static Map<String, String> vocabulary(String... blocks) {
@@ -200,7 +202,10 @@ public final class Columns {
     static Optional<Source.Kind> nearlyHeaded(GridRow row, Settings settings) {
         List<String> survey = ours(Source.Kind.SURVEY, row.cells(), settings);
         long surveyed = survey.stream().filter(n -> !n.isEmpty()).count();
-        if (surveyed >= 3 && isSurvey(survey, row, settings)) return Optional.of(Source.Kind.SURVEY);
+        // '#, Feeds, A, P' heads a directory: without its panel a survey has a column that tells how, by whom or when
+        boolean surveyor = ONLY_IN_SURVEYS.stream().anyMatch(survey::contains);
+        if (surveyed >= 3 && (surveyor || survey.contains("panel")) && isSurvey(survey, row, settings))
+            return Optional.of(Source.Kind.SURVEY);
         List<String> circuits = ours(Source.Kind.SCHEDULE_TABLE, row.cells(), settings);
         if (circuits.contains("panel") && circuits.contains("description")) return Optional.empty();
         List<String> feeders = ours(Source.Kind.FEEDERS, row.cells(), settings);

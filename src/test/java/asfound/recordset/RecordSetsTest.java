@@ -67,6 +67,19 @@ class RecordSetsTest {
     }
 
     @Test
+    void a_directory_whose_descriptions_are_headed_feeds_is_no_survey() throws Exception {
+        put("b.csv", "Ckt,Feeds,A,Method\n1,Recept rm 1,20,tone\n");
+        try (OutputStream out = Files.newOutputStream(set().resolve("c.xlsx"));
+                Workbook book = new Workbook(out, "t", "1.0")) {
+            Worksheet sheet = book.newWorksheet("1A");
+            String[] head = {"#", "Feeds", "A", "P", "VA A", "VA B", "VA C"};
+            for (int c = 0; c < head.length; c++) sheet.value(0, c, head[c]);
+        }
+        assertThat(open().sources().stream().map(s -> s.file() + " " + s.kind()))
+                .containsExactly("b.csv SURVEY", "c.xlsx WORKBOOK");
+    }
+
+    @Test
     void a_source_carries_its_size_and_hash() throws Exception {
         put("a.csv", "abc");
         // FIPS 180-4 example: SHA-256("abc")

@@ -13,6 +13,9 @@ final class JoinedRows {
     /** Said of a position whose device stands on the page before, until the pages are put together. */
     static final String CARRIED_ON = "a mark carries on a device that begins elsewhere";
 
+    /** Stands for a letter whose shape is known and whose meaning is not. */
+    private static final char UNTOLD = '\uFFFD';
+
     private final Row head;
     private final Device read;
     private final List<Row> rows = new ArrayList<>();
@@ -117,6 +120,7 @@ final class JoinedRows {
     private String trouble() {
         List<String> what = new ArrayList<>();
         if (!read.trouble().isEmpty()) what.add(read.trouble());
+        if (description().indexOf(UNTOLD) >= 0) what.add("letters of '" + description() + "' could not be told");
         if (clash > 0) what.add(read.poles().orElse(1) + " poles, and position " + clash + " has an entry of its own");
         if (stray) what.add(CARRIED_ON);
         if (!doubt.isEmpty()) what.add(doubt);

@@ -48,4 +48,13 @@ class OfficeDoubtsTest {
         assertThat(Readings.said(d.problems()))
                 .contains("The column 'Trip' was not read: its entries are not of the kind, as 'see E2'.");
     }
+
+    @Test
+    void an_entry_with_letters_that_could_not_be_told_is_not_read_in_full() throws IOException {
+        Directory d = Readings.table("PANEL,K-1\nCkt,Description,Trip,Poles\n1,Lights o\uFFFDce,20,1\n2,Pump,30,1\n"
+                + "3,Fan,20,1\n4,Sign,20,1\n");
+        assertThat(Readings.said(d.problems()))
+                .contains("Position 1 could not be read in full: letters of 'Lights o\uFFFDce' could not be told.");
+        assertThat(d.unread()).containsExactly(1);
+    }
 }
