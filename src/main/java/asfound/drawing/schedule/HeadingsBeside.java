@@ -17,6 +17,9 @@ import java.util.TreeSet;
 final class HeadingsBeside {
 
     private static final int CELLS = 3;
+    /** So far below headings the next position stands at most. */
+    private static final int BELOW = 5;
+
     private static final double DOUBTFUL = Directory.DOUBTFUL - 0.05;
 
     private final List<GridRow> rows;
@@ -72,14 +75,13 @@ final class HeadingsBeside {
         int column = from + positions.get(0);
         Optional<Integer> last = Optional.empty();
         for (int r = head + 1; r < rows.size(); r++) {
-            Optional<Integer> number =
-                    PositionText.parse(rows.get(r).cell(column)).map(PositionText::order);
+            Optional<Integer> number = RepeatedHeadings.number(rows.get(r), column);
             if (number.isPresent()) last = number;
-            int below = r + 1;
             boolean same = last.isPresent() && !whole.contains(rows.get(r).number()) && isSame(head, r, from, to);
-            if (!same || below >= rows.size()) continue;
-            Optional<Integer> next =
-                    PositionText.parse(rows.get(below).cell(column)).map(PositionText::order);
+            if (!same) continue;
+            Optional<Integer> next = Optional.empty();
+            for (int k = r + 1; k < Math.min(rows.size(), r + BELOW) && next.isEmpty(); k++)
+                next = RepeatedHeadings.number(rows.get(k), column);
             if (next.isPresent() && next.get() > last.get())
                 again.add(rows.get(r).number());
         }

@@ -144,7 +144,12 @@ final class RepeatedHeadings {
     }
 
     private Optional<Integer> number(int r, int column) {
-        String cell = rows.get(r).cell(column).strip();
+        return number(rows.get(r), column);
+    }
+
+    /** The first of the positions in a cell, whole though it be written with a point and a zero. */
+    static Optional<Integer> number(GridRow row, int column) {
+        String cell = row.cell(column).strip();
         return PositionText.parse(cell.matches("\\d{1,3}[.,]0+") ? WholeNumbers.plain(cell) : cell)
                 .map(PositionText::order);
     }
