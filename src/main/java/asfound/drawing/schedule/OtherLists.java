@@ -24,9 +24,9 @@ final class OtherLists {
     static Optional<Problem> problem(
             Sheet sheet, Phrases phrases, Table table, Box box, List<PanelReader.Circuits> read) {
         boolean clear = ForeignHeadings.isOfCircuits(table, phrases) && ForeignHeadings.hasDevices(table);
-        Optional<Phrase> title =
-                ForeignTables.title(phrases, box, table.sides().get(0).spine().right(), clear)
-                        .or(() -> CountedThings.heading(phrases, table));
+        Optional<Phrase> title = ForeignTables.title(
+                        phrases, box, table.sides().get(0).spine().right(), clear)
+                .or(() -> CountedThings.heading(phrases, table));
         if (title.isPresent())
             return Optional.of(new Problem(
                     sheet.place(title.get().box()),
