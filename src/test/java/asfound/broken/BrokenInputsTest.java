@@ -148,7 +148,7 @@ class BrokenInputsTest {
                         ascii(
                                 "CKT,DESCRIPTION,POLES,TRIP\n1,RECEPT,1,20\n2,LIGHTING,1,20\n3ON,POLES,TRIP\n1,RECEPT,1,20\n"
                                         + "2,LIGHTING,1,20\n3,EF-1,1,15\n4,SPARE,1,20\n"),
-                        "4 rows look like circuits and were not read: rows 5, 6, 7, 8"),
+                        "Two directories on this sheet were both read as 'torn'"),
                 arguments("words.csv", ascii("to whom it may concern\n"), "was not understood"),
                 arguments(
                         "bytes.csv",

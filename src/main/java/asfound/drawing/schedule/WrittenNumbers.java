@@ -97,7 +97,7 @@ final class WrittenNumbers {
     }
 
     private static boolean mayBegin(String text) {
-        return text.charAt(0) >= '0' && text.charAt(0) <= '9';
+        return text.charAt(0) >= '0' && text.charAt(0) <= '9' || text.charAt(0) == '#';
     }
 
     /** Lines below each other whose numbers go up by one from 1. */
