@@ -67,7 +67,18 @@ final class BandParts {
 
     private static boolean canBeOne(Spine a, Spine b) {
         Set<Integer> numbers = new HashSet<>(a.everyNumber());
-        return b.everyNumber().stream().noneMatch(numbers::contains) || haveOneSetOfRows(a, b);
+        return b.everyNumber().stream().noneMatch(numbers::contains)
+                || areHeadedOnOneLine(a, b)
+                || haveOneSetOfRows(a, b);
+    }
+
+    /** As several panels are that a drafter set side by side, whose rows part where loads are wrapped. */
+    private static boolean areHeadedOnOneLine(Spine a, Spine b) {
+        return a.headed()
+                && b.headed()
+                && Math.abs(a.heading().orElseThrow().centreY()
+                                - b.heading().orElseThrow().centreY())
+                        < LEVEL * a.size();
     }
 
     /** Most of the entries of the shorter have one of the other on their level; some do by chance. */
