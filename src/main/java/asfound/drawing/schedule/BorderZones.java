@@ -25,27 +25,32 @@ final class BorderZones {
     private static final double LONG = 6;
 
     private static final double UNEVEN = 0.15;
+    /** Nothing stands nearer beside a mark, in sizes of its type, than what a directory has beside its positions. */
+    private static final double ALONE = 10;
     /** The zones of an edge take up most of it. */
     private static final double SPAN = 0.5;
 
+    private final List<Phrase> all;
     private final double width;
     private final double height;
     private final Set<Phrase> marks = Collections.newSetFromMap(new IdentityHashMap<>());
 
-    private BorderZones(Sheet sheet) {
+    private BorderZones(List<Phrase> all, Sheet sheet) {
+        this.all = all;
         width = sheet.width();
         height = sheet.height();
     }
 
-    /** The phrases of a sheet that are no marks of zones. */
+    /** The phrases of a sheet that are no marks of zones; cells have no border with marks. */
     static List<Phrase> without(List<Phrase> all, Sheet sheet) {
-        BorderZones zones = new BorderZones(sheet);
-        zones.find(all);
+        if (GridSheet.isOne(sheet)) return all;
+        BorderZones zones = new BorderZones(all, sheet);
+        zones.find();
         if (zones.marks.isEmpty()) return all;
         return all.stream().filter(p -> !zones.marks.contains(p)).toList();
     }
 
-    private void find(List<Phrase> all) {
+    private void find() {
         double edge = EDGE * Math.max(width, height);
         List<Phrase> left = new ArrayList<>(), right = new ArrayList<>();
         List<Phrase> top = new ArrayList<>(), bottom = new ArrayList<>();
@@ -91,7 +96,16 @@ final class BorderZones {
                     && pitch > LONG * line.get(i).size()
                     && step(line.get(i), line.get(i + 1)) == turn;
         }
-        if (zones) marks.addAll(line);
+        if (zones && line.stream().filter(this::isAlone).count() * 2 > line.size()) marks.addAll(line);
+    }
+
+    private boolean isAlone(Phrase mark) {
+        double reach = ALONE * mark.size();
+        return all.stream()
+                .noneMatch(p -> p != mark
+                        && Math.abs(p.centreY() - mark.centreY()) < 0.5 * mark.size()
+                        && p.left() < mark.right() + reach
+                        && p.right() > mark.left() - reach);
     }
 
     /** 1 or -1 where one mark follows the other in either direction, I and O being left out; else 0. */

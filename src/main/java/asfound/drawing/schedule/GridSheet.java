@@ -46,6 +46,14 @@ final class GridSheet {
 
     private final Set<Long> inside = new HashSet<>();
 
+    /** Whether a sheet was laid out from cells, and not read from a page. */
+    static boolean isOne(Sheet sheet) {
+        return sheet.words().stream()
+                .findFirst()
+                .filter(w -> sheet.place(w.box()) instanceof Place.InRow)
+                .isPresent();
+    }
+
     private GridSheet(Grid grid, List<Area> areas, NavigableSet<Integer> leftOut) {
         this.grid = grid;
         columns = grid.rows().stream().mapToInt(r -> r.cells().size()).max().orElse(0);

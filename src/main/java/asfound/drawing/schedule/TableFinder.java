@@ -2,7 +2,6 @@ package asfound.drawing.schedule;
 
 import asfound.drawing.page.Sheet;
 import asfound.model.Box;
-import asfound.model.Place;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -29,10 +28,7 @@ final class TableFinder {
     }
 
     List<Table> find() {
-        boolean cells = sheet.words().stream()
-                .findFirst()
-                .filter(w -> sheet.place(w.box()) instanceof Place.InRow)
-                .isPresent();
+        boolean cells = GridSheet.isOne(sheet);
         SpineFinder spines = new SpineFinder(sheet, phrases);
         for (List<Spine> band : bands(spines.find())) {
             // between cells a blank parts two tables; on a drawing the widest blank may lie within one

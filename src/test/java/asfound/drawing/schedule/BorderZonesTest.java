@@ -35,4 +35,17 @@ class BorderZonesTest {
             assertThat(s.directory().circuits()).hasSize(14);
         }
     }
+
+    @Test
+    void ways_far_apart_near_the_edge_are_ways() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {16, 40, 70, 260};
+            s.text(40, 40, "DISTRIBUTION BOARD Z-3").line(60, at, "WAY", "PHASE", "LOAD", "A");
+            for (int r = 0; r < 24; r++)
+                s.line(84 + 20 * r, at, r % 3 == 0 ? "" + (1 + r / 3) : "", "L" + (1 + r % 3), "Ring main " + r, "32");
+            Directory d = s.directory();
+            assertThat(d.circuits()).hasSize(24);
+            assertThat(d.circuits().get(23).positions()).containsExactly(24);
+        }
+    }
 }
