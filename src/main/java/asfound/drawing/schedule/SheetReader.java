@@ -77,14 +77,7 @@ final class SheetReader {
         }
         List<Directory> directories = parts.stream().map(Part::directory).toList();
         problems.addAll(UnreadTitles.problems(sheet, phrases, directories, boxes));
-        for (int i = 0; i < directories.size(); i++)
-            for (int j = 0; j < i; j++)
-                if (directories.get(i).panel().equals(directories.get(j).panel()))
-                    problems.add(new Problem(
-                            directories.get(i).place(),
-                            "Two directories on this sheet were both read as '"
-                                    + directories.get(i).panel() + "'.",
-                            "Look which of them has another name."));
+        problems.addAll(NamedAlike.problems(directories));
         problems.addAll(Unnamed.beside(directories));
         for (Box box : finder.unexplained())
             problems.add(new Problem(
