@@ -29,8 +29,11 @@ final class OwnNames {
 
     OwnNames(Phrases phrases) {
         for (Phrase p : phrases) {
-            if (phrases.meanings().weight(p.text(), Role.PANEL) >= HEADED) below(phrases, p);
-            phrases.meanings().name(p.text()).map(OwnNames::key).ifPresent(names::add);
+            // whatever names a panel or heads a column of them has such a word
+            if (Titles.mayBeTitle(p.text())) {
+                if (phrases.meanings().weight(p.text(), Role.PANEL) >= HEADED) below(phrases, p);
+                phrases.meanings().name(p.text()).map(OwnNames::key).ifPresent(names::add);
+            }
             phrases.meanings()
                     .label(p)
                     .filter(l -> l.field() == Field.DESIGNATION)
