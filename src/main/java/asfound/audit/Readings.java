@@ -4,7 +4,7 @@ import asfound.drawing.Drawings;
 import asfound.drawing.oneline.OneLineReader;
 import asfound.drawing.oneline.OneLineReading;
 import asfound.drawing.schedule.ScheduleReader;
-import asfound.drawing.schedule.ScheduleReading;
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.model.Directory;
 import asfound.model.Observation;
 import asfound.model.OneLine;

@@ -1,7 +1,7 @@
 package asfound.command;
 
 import asfound.drawing.schedule.ScheduleReader;
-import asfound.drawing.schedule.ScheduleReading;
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.model.Directory;
 import asfound.model.Place;
 import asfound.model.Problem;

@@ -1,8 +1,8 @@
 package asfound.bench;
 
 import asfound.drawing.schedule.ScheduleReader;
-import asfound.drawing.schedule.ScheduleReading;
 import asfound.drawing.schedule.sample.SampleBook;
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.recordset.Limits;
 import asfound.recordset.Settings;
 import asfound.recordset.Source;

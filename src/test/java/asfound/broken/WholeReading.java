@@ -3,7 +3,7 @@ package asfound.broken;
 import asfound.drawing.oneline.OneLineReader;
 import asfound.drawing.oneline.OneLineReading;
 import asfound.drawing.schedule.ScheduleReader;
-import asfound.drawing.schedule.ScheduleReading;
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.model.Directory;
 import asfound.model.Problem;
 import asfound.recordset.Limits;

@@ -25,4 +25,9 @@ public record Sheet(
     public Place place(Box box) {
         return places.apply(box);
     }
+
+    /** Whether it was laid out from the cells of a table, and not read from a page. */
+    public boolean hasCells() {
+        return !words.isEmpty() && place(words.get(0).box()) instanceof Place.InRow;
+    }
 }

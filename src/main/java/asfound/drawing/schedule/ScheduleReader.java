@@ -1,5 +1,8 @@
 package asfound.drawing.schedule;
 
+import asfound.drawing.schedule.cell.TableFileReader;
+import asfound.drawing.schedule.pdf.GuardedPdf;
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.recordset.Limits;
 import asfound.recordset.Settings;
 import asfound.recordset.Source;

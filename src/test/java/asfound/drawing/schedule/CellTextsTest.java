@@ -2,6 +2,10 @@ package asfound.drawing.schedule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import asfound.drawing.schedule.phrase.PositionText;
+import asfound.drawing.schedule.text.DeviceText;
+import asfound.drawing.schedule.text.Texts;
+import asfound.drawing.schedule.text.UseText;
 import asfound.model.Directory.Use;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -1,5 +1,6 @@
 package asfound.drawing.schedule;
 
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.model.Directory;
 import asfound.recordset.Source;
 import java.io.IOException;

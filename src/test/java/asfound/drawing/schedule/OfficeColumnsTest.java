@@ -2,6 +2,8 @@ package asfound.drawing.schedule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import asfound.drawing.schedule.text.Headings;
+import asfound.drawing.schedule.text.Role;
 import asfound.model.Directory;
 import asfound.model.Stated;
 import java.io.IOException;

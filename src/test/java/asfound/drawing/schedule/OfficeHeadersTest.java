@@ -3,6 +3,10 @@ package asfound.drawing.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import asfound.drawing.schedule.phrase.Titles;
+import asfound.drawing.schedule.sheet.ScheduleReading;
+import asfound.drawing.schedule.text.NameText;
+import asfound.drawing.schedule.text.SystemText;
 import asfound.model.Directory;
 import asfound.model.Directory.Mains;
 import java.io.IOException;

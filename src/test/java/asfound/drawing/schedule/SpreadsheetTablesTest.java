@@ -2,6 +2,7 @@ package asfound.drawing.schedule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.model.Directory;
 import asfound.recordset.Source;
 import java.io.IOException;

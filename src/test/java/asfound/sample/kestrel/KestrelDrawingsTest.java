@@ -3,7 +3,7 @@ package asfound.sample.kestrel;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import asfound.drawing.schedule.ScheduleReader;
-import asfound.drawing.schedule.ScheduleReading;
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.model.Directory;
 import asfound.model.Problem;
 import asfound.recordset.Limits;

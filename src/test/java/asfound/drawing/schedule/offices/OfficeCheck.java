@@ -1,7 +1,7 @@
 package asfound.drawing.schedule.offices;
 
-import asfound.drawing.schedule.ScheduleReading;
 import asfound.drawing.schedule.sample.SaidOf;
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.model.Directory;
 import asfound.model.Problem;
 import asfound.model.Stated;

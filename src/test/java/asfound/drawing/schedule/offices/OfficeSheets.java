@@ -1,7 +1,7 @@
 package asfound.drawing.schedule.offices;
 
 import asfound.drawing.schedule.ScheduleReader;
-import asfound.drawing.schedule.ScheduleReading;
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.recordset.Limits;
 import asfound.recordset.Settings;
 import asfound.recordset.Source;

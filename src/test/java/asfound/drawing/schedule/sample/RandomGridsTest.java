@@ -3,7 +3,7 @@ package asfound.drawing.schedule.sample;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import asfound.drawing.schedule.ScheduleReader;
-import asfound.drawing.schedule.ScheduleReading;
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.recordset.Limits;
 import asfound.recordset.Settings;
 import asfound.recordset.Source;

@@ -1,7 +1,7 @@
 package asfound.drawing.schedule.sample;
 
-import asfound.drawing.schedule.ScheduleReading;
 import asfound.drawing.schedule.sample.SamplePanel.SampleCircuit;
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.model.Directory;
 import asfound.model.Directory.Circuit;
 import asfound.model.Problem;

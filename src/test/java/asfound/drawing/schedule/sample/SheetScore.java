@@ -1,6 +1,6 @@
 package asfound.drawing.schedule.sample;
 
-import asfound.drawing.schedule.ScheduleReading;
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.model.Problem;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -2,7 +2,7 @@ package asfound.drawing.schedule.sample;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import asfound.drawing.schedule.ScheduleReading;
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.model.Directory;
 import asfound.model.Problem;
 import java.io.IOException;

@@ -1,0 +1,99 @@
+package asfound.drawing.schedule.doubt;
+
+import asfound.drawing.page.Rule;
+import asfound.drawing.page.Sheet;
+import asfound.drawing.page.Word;
+import asfound.drawing.schedule.device.Draft;
+import asfound.drawing.schedule.phrase.Phrases;
+import asfound.model.Box;
+import asfound.model.Directory;
+import asfound.model.Place;
+import asfound.model.Problem;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * Texts that a line was drawn through on the sheet, as whoever corrects a directory by hand does. Whether such an entry is gone,
+ * moved or only noted so is for a person to say: it is read as it stands, told, and the circuit counts as not read in full.
+ *
+ * @param positions of the circuits that hold such a text
+ * @param ofHeader what is said of the panel holds one
+ * @param problems one for each circuit, and one for the header
+ */
+public record StruckThrough(Set<Integer> positions, boolean ofHeader, List<Problem> problems) {
+
+    private static final String REMEDY = "Look whether the entry still holds.";
+    /** The line runs so near to the middle of the letters, in sizes of type. */
+    private static final double MIDDLE = 0.22;
+    /** It covers so much of each word. */
+    private static final double COVERED = 0.85;
+    /** So many lines as long as it, one above the other, are the rulings of a table. */
+    private static final int RULINGS = 3;
+
+    /** The confidence of a reading in which such texts stand. */
+    public double confidence(double of) {
+        return ofHeader ? Math.min(of, Directory.DOUBTFUL - 0.05) : of;
+    }
+
+    /** The positions with those already not read in full. */
+    public List<Integer> with(List<Integer> unread) {
+        Set<Integer> all = new TreeSet<>(unread);
+        all.addAll(positions);
+        return List.copyOf(all);
+    }
+
+    /** @param said where values of the panel stand around the table */
+    public static StruckThrough of(Sheet sheet, Phrases phrases, List<Draft> drafts, Collection<Box> said) {
+        Set<Integer> positions = new TreeSet<>();
+        List<Problem> problems = new ArrayList<>();
+        for (Draft d : drafts) {
+            String text = in(sheet, phrases, d.box());
+            if (text.isEmpty()) continue;
+            int position = d.positions().get(0);
+            positions.add(position);
+            problems.add(problem(sheet.place(d.box()), "Position " + position + " holds", text));
+        }
+        boolean ofHeader = false;
+        for (Box box : said) {
+            String text = in(sheet, phrases, box);
+            if (text.isEmpty()) continue;
+            ofHeader = true;
+            problems.add(problem(sheet.place(box), "The header holds", text));
+        }
+        return new StruckThrough(positions, ofHeader, List.copyOf(problems));
+    }
+
+    private static Problem problem(Place place, String where, String text) {
+        return new Problem(
+                place, where + " text that is struck through: '" + text + "'; it was read as it stands.", REMEDY);
+    }
+
+    /** The words of an area that a line runs through; empty where there are none. */
+    private static String in(Sheet sheet, Phrases phrases, Box box) {
+        return phrases.between(box.y(), box.bottom()).stream()
+                .filter(p -> box.contains(p.centreX(), p.centreY()))
+                .flatMap(p -> p.words().stream())
+                .filter(w -> isStruck(sheet, w))
+                .map(Word::text)
+                .collect(Collectors.joining(" "));
+    }
+
+    private static boolean isStruck(Sheet sheet, Word w) {
+        if (w.text().chars().noneMatch(Character::isLetterOrDigit)) return false;
+        double reach = MIDDLE * w.size(), width = w.box().w();
+        return sheet.across().between(w.centreY() - reach, w.centreY() + reach).stream()
+                .anyMatch(r -> r.covers(w.left(), w.right()) > COVERED * width && !isRuling(sheet, r));
+    }
+
+    /** Several lines of the sheet begin and end with it. */
+    private static boolean isRuling(Sheet sheet, Rule rule) {
+        return sheet.across().all().stream()
+                        .filter(r -> Math.abs(r.from() - rule.from()) < 1 && Math.abs(r.to() - rule.to()) < 1)
+                        .count()
+                > RULINGS;
+    }
+}

@@ -1,0 +1,283 @@
+package asfound.drawing.schedule.header;
+
+import asfound.drawing.page.Sheet;
+import asfound.drawing.schedule.phrase.Meanings;
+import asfound.drawing.schedule.phrase.Phrase;
+import asfound.drawing.schedule.text.Field;
+import asfound.drawing.schedule.text.RatingText;
+import asfound.drawing.schedule.text.SystemText;
+import asfound.drawing.schedule.text.Value;
+import asfound.drawing.schedule.text.Values;
+import asfound.model.Box;
+import asfound.model.Directory.Header;
+import asfound.model.Directory.Totals;
+import asfound.model.Place;
+import asfound.model.Stated;
+import asfound.model.Voltage;
+import asfound.recordset.Patience;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Puts together a header from what regions around a directory say; the first region that says a thing is believed. */
+final class HeaderBuilder {
+
+    private static final Pattern KILOAMPERES = Pattern.compile("k\\.?a|aic|a\\.i\\.c", Pattern.CASE_INSENSITIVE);
+    /** The fault current that a tester measured, which is no rating. */
+    private static final Pattern PROSPECTIVE =
+            Pattern.compile("\\b(?:Ipf|Ipscc?|PSCC?|PFC)\\b[\\s:=]*[\\d.,]+\\s*(?:kA)?", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern LOCATED =
+            Pattern.compile("\\b(?:located (?:in|at)|location)\\s+([^,;]+)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern FED = Pattern.compile(
+            "(?:\\b(?:fed (?:from|by|via)|supplied (?:from|by)|feed(?:er)? from)|(?:^|[.,;•|]\\s+)from)\\s+([^,;]+)",
+            Pattern.CASE_INSENSITIVE);
+
+    private final Sheet sheet;
+    private final PanelName name;
+    private final MainDevice main;
+    private final List<Value> unfit = new ArrayList<>();
+    private final Map<Field, Value> best = new EnumMap<>(Field.class);
+    private Stated<Voltage> voltage = Stated.blank();
+    private Stated<Integer> phases = Stated.blank();
+    private Stated<Integer> wires = Stated.blank();
+    private Stated<Double> interrupting = Stated.blank();
+
+    HeaderBuilder(Sheet sheet, Meanings meanings) {
+        this.sheet = sheet;
+        name = new PanelName(sheet, meanings);
+        main = new MainDevice(sheet);
+    }
+
+    /** Takes in a region; {@code running} where values in running text count too. */
+    void add(LabelReader.Labelled region, boolean running) {
+        Map<Field, Value> here = new EnumMap<>(Field.class);
+        Patience.check();
+        for (Value v : region.values()) {
+            Value known = here.get(v.field());
+            if (known == null || v.weight() > known.weight()) here.put(v.field(), v);
+        }
+        here.forEach(best::putIfAbsent);
+        unfit.addAll(region.unfit());
+        labelled(region.values());
+        if (!running) {
+            title(region);
+            return;
+        }
+        for (Value v : region.values())
+            if (v.field() != Field.OTHER && !v.field().isTotal()) loose(v.text(), v.box(), v.field());
+        title(region);
+        for (Phrase p : region.loose()) {
+            loose(p.text(), p.box(), Field.OTHER);
+        }
+        if (!best.containsKey(Field.LOCATION)) UnlabelledPlace.in(region).ifPresent(v -> best.put(Field.LOCATION, v));
+    }
+
+    /** Takes the name from the title nearest to the directory, though its first words be a label: {@code PANEL: L2A}. */
+    void titleAbove(LabelReader.Labelled region) {
+        name.nearest(region);
+        title(region);
+    }
+
+    /** Takes the name from a title. */
+    private void title(LabelReader.Labelled region) {
+        region.loose().forEach(this::title);
+    }
+
+    /** Takes the name from a text where it is a title, and nothing else has named the panel. */
+    void title(Phrase p) {
+        name.title(p);
+    }
+
+    /** Where nothing else names the panel: a name that stands alone. */
+    void loneName(LabelReader.Labelled region) {
+        name.alone(region);
+    }
+
+    private void labelled(List<Value> values) {
+        known(Field.DESIGNATION).ifPresent(name::labelled);
+        known(Field.BUS).ifPresent(main::bus);
+        main.labelled(values);
+        voltage = first(voltage, Field.VOLTAGE, t -> SystemText.voltageOf(t).flatMap(Voltage::parse));
+        phases = first(phases, Field.PHASES, t -> SystemText.phases(t, true));
+        wires = first(wires, Field.WIRES, t -> SystemText.wires(t, true));
+        phases = first(phases, Field.PHASE_WIRE, t -> digits(t, 0));
+        wires = first(wires, Field.PHASE_WIRE, t -> digits(t, 1));
+        phases = first(phases, Field.VOLTAGE, t -> SystemText.behindVoltage(t, false));
+        wires = first(wires, Field.VOLTAGE, t -> SystemText.behindVoltage(t, true));
+        interrupting = first(interrupting, Field.INTERRUPTING, RatingText::kiloamperes);
+    }
+
+    private Optional<Value> known(Field field) {
+        return Optional.ofNullable(best.get(field));
+    }
+
+    private static Optional<Integer> digits(String text, int which) {
+        List<Integer> found = new ArrayList<>();
+        for (char c : text.toCharArray()) if (Character.isDigit(c)) found.add(c - '0');
+        return found.size() > which ? Optional.of(found.get(which)) : Optional.empty();
+    }
+
+    /** What stands behind a label and was not understood, where the value is found nowhere else: it is kept as written. */
+    List<Value> unread() {
+        List<Value> out = new ArrayList<>();
+        Set<Field> done = EnumSet.noneOf(Field.class);
+        for (Value v : unfit)
+            if (!Values.isNothing(v.text()) && isBlank(v.field()) && done.add(v.field())) {
+                out.add(v);
+                keep(v);
+            }
+        return out;
+    }
+
+    private boolean isBlank(Field field) {
+        return switch (field) {
+            case VOLTAGE -> voltage.isBlank();
+            case PHASES -> phases.isBlank();
+            case WIRES -> wires.isBlank();
+            case BUS, MAIN, MAINS_RATING -> main.isBlank(field);
+            case INTERRUPTING -> interrupting.isBlank();
+            case LOCATION, FED_FROM, POSITIONS -> !best.containsKey(field);
+            default -> false;
+        };
+    }
+
+    private void keep(Value v) {
+        Place where = sheet.place(v.box());
+        switch (v.field()) {
+            case VOLTAGE -> voltage = Stated.unreadable(v.text(), where);
+            case PHASES -> phases = Stated.unreadable(v.text(), where);
+            case WIRES -> wires = Stated.unreadable(v.text(), where);
+            case BUS, MAIN, MAINS_RATING -> main.unreadable(v);
+            case INTERRUPTING -> interrupting = Stated.unreadable(v.text(), where);
+            case LOCATION, FED_FROM -> best.put(v.field(), v);
+            default -> {}
+        }
+    }
+
+    /** How many positions the panel is said to have. */
+    OptionalInt positions() {
+        Value v = best.get(Field.POSITIONS);
+        return v == null
+                ? OptionalInt.empty()
+                : Values.positions(v.text()).map(OptionalInt::of).orElse(OptionalInt.empty());
+    }
+
+    boolean isNamed() {
+        return name.stated().isStated();
+    }
+
+    /** What a text says of the panel without a label. */
+    private void loose(String text, Box box, Field under) {
+        if (voltage.isBlank())
+            voltage = stated(
+                    SystemText.voltageOf(text)
+                            .filter(SystemText::isSystem)
+                            // the bus of 100 A is no system of 100 V
+                            .filter(v -> under == Field.VOLTAGE || isWritten(v))
+                            .flatMap(Voltage::parse),
+                    text,
+                    box);
+        if (phases.isBlank()) phases = stated(SystemText.phases(text, false), text, box);
+        if (wires.isBlank() && !isPlaceAlone(text, under)) wires = stated(SystemText.wires(text, false), text, box);
+        main.loose(text, box);
+        String rated = PROSPECTIVE.matcher(text).replaceAll("");
+        if (interrupting.isBlank() && KILOAMPERES.matcher(rated).find())
+            interrupting = stated(RatingText.kiloamperes(rated), text, box);
+        if (best.get(Field.LOCATION) == null) after(text, box, Field.LOCATION, LOCATED);
+        if (best.get(Field.FED_FROM) == null) after(text, box, Field.FED_FROM, FED);
+    }
+
+    /** {@code Linen 5W}: a place or a supply of which neither voltage nor phases are told is no number of wires. */
+    private static boolean isPlaceAlone(String text, Field under) {
+        boolean place = under == Field.LOCATION || under == Field.FED_FROM || under == Field.DESIGNATION;
+        return place
+                && SystemText.phases(text, false).isEmpty()
+                && SystemText.voltageOf(text).isEmpty();
+    }
+
+    private void after(String text, Box box, Field field, Pattern words) {
+        Matcher m = words.matcher(text);
+        if (m.find()) best.put(field, new Value(field, m.group(1).strip(), box, 1));
+    }
+
+    /** With its unit or as two voltages of one system. */
+    private static boolean isWritten(String voltage) {
+        return voltage.indexOf('v') >= 0 || voltage.indexOf('V') >= 0 || voltage.indexOf('/') >= 0;
+    }
+
+    private <T> Stated<T> stated(Optional<T> value, String text, Box box) {
+        return value.map(v -> Stated.of(v, text, sheet.place(box))).orElse(Stated.blank());
+    }
+
+    private <T> Stated<T> first(Stated<T> known, Field field, Function<String, Optional<T>> reading) {
+        Value v = best.get(field);
+        if (!known.isBlank() || v == null) return known;
+        return stated(reading.apply(v.text()), v.text(), v.box());
+    }
+
+    /** How many different things are known. */
+    int known() {
+        Header h = header();
+        int n = 0;
+        for (Stated<?> s : List.of(
+                h.designation(),
+                h.location(),
+                h.fedFrom(),
+                h.voltage(),
+                h.phases(),
+                h.wires(),
+                h.busA(),
+                h.mains(),
+                h.interruptingKA())) if (s.isStated()) n++;
+        return n;
+    }
+
+    Header header() {
+        return new Header(
+                name.stated(),
+                place(Field.LOCATION),
+                place(Field.FED_FROM),
+                voltage,
+                phases,
+                wires,
+                main.busA(),
+                main.ratingA(),
+                main.mains(),
+                interrupting,
+                text(Field.MOUNTING));
+    }
+
+    /** In running text what follows a place is no part of it. */
+    private Stated<String> place(Field field) {
+        Stated<String> whole = text(field);
+        return whole.value()
+                .map(v -> new Stated<>(Optional.of(Values.sentence(v)), whole.raw(), whole.place()))
+                .orElse(whole);
+    }
+
+    private Stated<String> text(Field field) {
+        Value v = best.get(field);
+        return v == null ? Stated.blank() : Stated.text(v.text(), sheet.place(v.box()));
+    }
+
+    Totals totals() {
+        List<Stated<Double>> byPhase =
+                new ArrayList<>(List.of(sum(Field.LOAD_A), sum(Field.LOAD_B), sum(Field.LOAD_C)));
+        while (!byPhase.isEmpty() && byPhase.get(byPhase.size() - 1).isBlank()) byPhase.remove(byPhase.size() - 1);
+        return new Totals(byPhase, sum(Field.LOAD_TOTAL), sum(Field.AMPERES));
+    }
+
+    private Stated<Double> sum(Field field) {
+        Value v = best.get(field);
+        return v == null ? Stated.blank() : stated(Values.figure(v.text()), v.text(), v.box());
+    }
+}

@@ -1,0 +1,273 @@
+package asfound.drawing.schedule.header;
+
+import asfound.drawing.page.Rule;
+import asfound.drawing.page.Sheet;
+import asfound.drawing.schedule.phrase.HeaderWords;
+import asfound.drawing.schedule.phrase.Phrase;
+import asfound.drawing.schedule.phrase.Phrases;
+import asfound.drawing.schedule.text.Field;
+import asfound.drawing.schedule.text.Labels;
+import asfound.drawing.schedule.text.RatingText;
+import asfound.drawing.schedule.text.Texts;
+import asfound.drawing.schedule.text.Value;
+import asfound.drawing.schedule.text.Values;
+import asfound.model.Box;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * Labels whose value stands in a cell of its own: to the right, below, or on a line above as forms have it. Which of them
+ * a form means is told by all its labels together, for a value of the next line fits many a label.
+ */
+final class LoneLabels {
+
+    private static final int LEAST_ABOVE = 3;
+
+    /** The weight of a value behind its label and a colon. */
+    private static final int MARKED = 3;
+    /** The next line begins no further off, in sizes of type. */
+    private static final double LINE = 1.6;
+
+    private static final Pattern TITLE = Pattern.compile("schedule|directory", Pattern.CASE_INSENSITIVE);
+    /** A value beside the middle of its label stands no further off, in sizes of its type. */
+    private static final double ZONE = 6;
+    /** What cannot be a value counts as written for its label only so near to it. */
+    private static final double NEAR = 14;
+
+    private final Sheet sheet;
+    private final Phrases phrases;
+    private final List<Lone> labels;
+    private final boolean above;
+    private final List<Beside> besides;
+    /** For each label its value, where it has one. */
+    private final List<Optional<Value>> found;
+
+    LoneLabels(Sheet sheet, Phrases phrases, List<Lone> labels) {
+        this.sheet = sheet;
+        this.phrases = phrases;
+        this.labels = List.copyOf(labels);
+        besides = this.labels.stream().map(this::around).toList();
+        above = areBelowTheirValues();
+        List<Optional<Value>> all = new ArrayList<>();
+        for (int i = 0; i < labels.size(); i++) {
+            Lone l = this.labels.get(i);
+            all.add(above ? above(l, besides.get(i)) : beside(l, besides.get(i)));
+        }
+        // 'Mains Type: MCB' over 'Mains Rating: 225 A': what is a value itself announces none
+        Set<Box> values = new HashSet<>();
+        for (Optional<Value> v : all)
+            v.filter(value -> value.weight() == MARKED).map(Value::box).ifPresent(values::add);
+        found = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            Lone l = this.labels.get(i);
+            boolean value = !l.label().marked() && values.contains(l.phrase().box());
+            found.add(value ? Optional.empty() : all.get(i));
+        }
+    }
+
+    /** A label with nothing behind it in its phrase. */
+    record Lone(Phrase phrase, Labels.Label label) {
+
+        Field field() {
+            return label.field();
+        }
+    }
+
+    /** What stands above, below and to the right of a label, and which of it can be its value. */
+    private record Beside(
+            Optional<Phrase> above,
+            Optional<Phrase> below,
+            Optional<Phrase> right,
+            boolean aboveFits,
+            boolean belowFits,
+            boolean rightFits) {}
+
+    private Beside around(Lone l) {
+        Optional<Phrase> over = upward(l.phrase()), under = below(l.phrase()), right = toTheRight(l.phrase());
+        return new Beside(over, under, right, isValue(l, over), isValue(l, under), isValue(l, right));
+    }
+
+    List<Value> values() {
+        return found.stream().flatMap(Optional::stream).toList();
+    }
+
+    /** What stands in the cell to the right of a label that has its value nowhere, and cannot be that value. */
+    List<Value> unfit() {
+        List<Value> out = new ArrayList<>();
+        for (int i = 0; i < labels.size() && !above; i++) {
+            Lone l = labels.get(i);
+            if (found.get(i).isPresent()) continue;
+            besides.get(i)
+                    .right()
+                    .filter(p ->
+                            p.left() - l.phrase().right() < NEAR * l.phrase().size())
+                    .filter(p -> l.label().marked() || p.text().chars().anyMatch(Character::isDigit))
+                    .filter(p -> phrases.meanings().label(p).isEmpty())
+                    .ifPresent(p -> out.add(new Value(l.field(), Texts.bare(p.text()), p.box(), 2)));
+        }
+        return out;
+    }
+
+    /** More values fit from above than from anywhere else, or as many and they stand nearer. */
+    private boolean areBelowTheirValues() {
+        int up = 0, down = 0, right = 0;
+        double upGap = 0, downGap = 0;
+        for (int i = 0; i < labels.size(); i++) {
+            Lone l = labels.get(i);
+            Beside b = besides.get(i);
+            if (l.label().marked()) continue;
+            if (b.aboveFits()) {
+                up++;
+                upGap += l.phrase().box().y() - b.above().get().box().bottom();
+            }
+            if (b.belowFits()) {
+                down++;
+                downGap += b.below().get().box().y() - l.phrase().box().bottom();
+            }
+            if (b.rightFits()) right++;
+        }
+        if (up < LEAST_ABOVE || up <= right || up < down) return false;
+        return up > down || upGap < downGap;
+    }
+
+    private static Optional<Value> above(Lone l, Beside b) {
+        return b.above().filter(p -> b.aboveFits()).map(p -> value(l.field(), p, 2));
+    }
+
+    private static Value value(Field label, Phrase p, int weight) {
+        String text = Texts.bare(p.text());
+        return new Value(Values.announced(label, text), text, p.box(), weight);
+    }
+
+    /** The value in the next cell to the right, or in the one below. */
+    private Optional<Value> beside(Lone lone, Beside b) {
+        Phrase label = lone.phrase();
+        Field field = lone.field();
+        Optional<Phrase> right = b.right(), below = b.below();
+        boolean rightFits = b.rightFits(), belowFits = b.belowFits();
+        boolean marked = lone.label().marked();
+        if (rightFits && belowFits && !marked) {
+            // a row of labels has its values below; a label with its value beside it has another label below
+            boolean farRight =
+                    right.get().left() - label.right() > 14 * label.size() && !isNextCell(label, right.get());
+            rightFits = !farRight;
+        }
+        Optional<Phrase> value = rightFits ? right : belowFits ? below : Optional.empty();
+        // the sums of several columns stand behind one label: none of them is the whole
+        if (field == Field.LOAD_TOTAL
+                && rightFits
+                && toTheRight(right.get()).filter(LoneLabels::isFigure).isPresent()) value = Optional.empty();
+        // a sheet's title announces a name as well, but less surely than a label does
+        boolean title = TITLE.matcher(label.text()).find();
+        int weight = title ? 1 : rightFits && marked ? MARKED : 2;
+        return value.map(p -> value(field, p, weight));
+    }
+
+    /** A single upright rule parts them: however wide its cell is, the value stands in the one beside the label's. */
+    private boolean isNextCell(Phrase label, Phrase value) {
+        double last = Double.NEGATIVE_INFINITY;
+        int rules = 0;
+        for (Rule r : sheet.down().between(label.right() - 0.5, value.left() + 0.5)) {
+            if (!r.passes(label.centreY())) continue;
+            if (r.at() - last > 1.2) rules++;
+            last = r.at();
+        }
+        return rules == 1;
+    }
+
+    private boolean isValue(Lone lone, Optional<Phrase> near) {
+        return near.filter(p -> isValue(lone.field(), p)).isPresent();
+    }
+
+    private boolean isValue(Field field, Phrase p) {
+        Optional<Labels.Label> label = phrases.meanings().label(p);
+        if (label.isPresent() && label.get().marked()) return false;
+        if (label.isPresent()
+                && label.get().end() == HeaderWords.of(p).size()
+                && !(isMain(field) && RatingText.isMainWord(p.text()))) return false;
+        String text = Texts.bare(p.text());
+        return Values.fits(Values.announced(field, text), text);
+    }
+
+    private static boolean isFigure(Phrase p) {
+        return Values.figure(p.text()).isPresent();
+    }
+
+    /** What mains there are is told in the words of a label: {@code MAIN LUGS}. */
+    private static boolean isMain(Field field) {
+        return field == Field.MAIN || field == Field.MAIN_LUGS;
+    }
+
+    private Optional<Phrase> toTheRight(Phrase label) {
+        double reach = 0.55 * Math.max(phrases.largest(), label.size());
+        return phrases.near(label.centreY(), reach).stream()
+                .filter(p -> p != label && p.left() >= label.right() - 0.5)
+                .filter(p -> Math.abs(p.centreY() - label.centreY()) < 0.55 * Math.max(p.size(), label.size()))
+                .min(Comparator.comparingDouble(Phrase::left))
+                .filter(p -> p.left() - label.right() < 40 * label.size() || isNextCell(label, p));
+    }
+
+    private Optional<Phrase> below(Phrase label) {
+        Box b = label.box();
+        return phrases.between(label.centreY(), b.bottom() + reach(label)).stream()
+                .filter(p -> p != label && p.centreY() > label.centreY() + 0.6 * label.size())
+                .filter(p -> p.box().y() - b.bottom() < LINE * Math.max(label.size(), p.size()))
+                .filter(p -> isInColumn(p, label))
+                .min(Comparator.comparingDouble((Phrase p) -> p.box().y())
+                        .thenComparingDouble(p -> Math.abs(p.left() - label.left())))
+                .or(() -> FormCells.value(sheet, phrases, label));
+    }
+
+    private Optional<Phrase> upward(Phrase label) {
+        Box b = label.box();
+        return phrases.between(b.y() - reach(label), label.centreY()).stream()
+                .filter(p -> p != label && p.centreY() < label.centreY() - 0.6 * label.size())
+                .filter(p -> b.y() - p.box().bottom() < LINE * Math.max(label.size(), p.size()))
+                .filter(p -> isInColumn(p, label))
+                .min(Comparator.comparingDouble((Phrase p) -> -p.box().bottom())
+                        .thenComparingDouble(p -> Math.abs(p.left() - label.left())));
+    }
+
+    /** No value's middle stands further above or below its label. */
+    private double reach(Phrase label) {
+        return LINE * Math.max(phrases.largest(), label.size()) + phrases.tallest();
+    }
+
+    private boolean isInColumn(Phrase p, Phrase label) {
+        return isAligned(p, label) || isInZone(p, label);
+    }
+
+    /** A value at the edge of the cell in whose middle its label stands: no other text of the label's line is nearer. */
+    private boolean isInZone(Phrase p, Phrase label) {
+        double reach = ZONE * label.size(), left = label.left() - reach, right = label.right() + reach;
+        boolean alone = true;
+        for (Phrase o : phrases.near(label.centreY(), 0.4 * label.size())) {
+            if (o == label || Math.abs(o.centreY() - label.centreY()) > 0.4 * label.size()) continue;
+            alone = false;
+            if (o.right() <= label.left()) left = Math.max(left, o.right());
+            if (o.left() >= label.right()) right = Math.min(right, o.left());
+        }
+        boolean barred = sheet.down()
+                .separates(
+                        Math.min(p.centreX(), label.centreX()),
+                        Math.max(p.centreX(), label.centreX()),
+                        label.centreY());
+        return !alone && !barred && p.left() > left && p.right() < right;
+    }
+
+    private boolean isAligned(Phrase p, Phrase label) {
+        return p.left() < label.right() + label.size()
+                && p.right() > label.left() - label.size()
+                && (!sheet.down()
+                                .separates(
+                                        Math.min(p.centreX(), label.centreX()),
+                                        Math.max(p.centreX(), label.centreX()),
+                                        label.centreY())
+                        || Math.abs(p.left() - label.left()) < 2 * label.size());
+    }
+}

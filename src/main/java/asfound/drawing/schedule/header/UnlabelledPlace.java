@@ -1,0 +1,49 @@
+package asfound.drawing.schedule.header;
+
+import asfound.drawing.schedule.phrase.Phrase;
+import asfound.drawing.schedule.text.Field;
+import asfound.drawing.schedule.text.PlaceWords;
+import asfound.drawing.schedule.text.RatingText;
+import asfound.drawing.schedule.text.SystemText;
+import asfound.drawing.schedule.text.Value;
+import asfound.model.Box;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * Where a panel stands, said without a label: behind its name ({@code Panel PP-2, Janitor 118}), or among its ratings on one line.
+ * Only a text that holds a word for a place is one.
+ */
+final class UnlabelledPlace {
+
+    private static final Pattern PIECES = Pattern.compile("[,;]\\s+|\\.\\s+(?=\\S)|\\s+[-–—]\\s+");
+
+    private UnlabelledPlace() {}
+
+    /** What a region of a header says of the place without a label; empty where nothing does. */
+    static Optional<Value> in(LabelReader.Labelled region) {
+        for (Value v : region.values()) {
+            if (v.field() != Field.DESIGNATION) continue;
+            String[] pieces = PIECES.split(v.text());
+            if (pieces.length > 1 && PlaceWords.isPlace(pieces[1])) return Optional.of(value(pieces[1], v.box()));
+        }
+        return region.loose().stream()
+                .filter(p -> PlaceWords.isPlace(p.text()) && isAmongRatings(p, region.loose()))
+                .findFirst()
+                .map(p -> value(p.text(), p.box()));
+    }
+
+    private static Value value(String text, Box box) {
+        return new Value(Field.LOCATION, PlaceWords.within(text), box, 1);
+    }
+
+    /** On its line the panel's voltage or rating is said as well. */
+    private static boolean isAmongRatings(Phrase place, List<Phrase> loose) {
+        return loose.stream()
+                .filter(p -> p != place && Math.abs(p.centreY() - place.centreY()) < 0.3 * place.size())
+                .anyMatch(p -> SystemText.voltageOf(p.text()).isPresent()
+                        || RatingText.mainOf(p.text()).isPresent()
+                        || RatingText.busOf(p.text()).isPresent());
+    }
+}

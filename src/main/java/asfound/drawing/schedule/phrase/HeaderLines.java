@@ -1,0 +1,134 @@
+package asfound.drawing.schedule.phrase;
+
+import asfound.drawing.schedule.text.Field;
+import asfound.drawing.schedule.text.Labels;
+import asfound.drawing.schedule.text.RatingText;
+import asfound.drawing.schedule.text.SystemText;
+import asfound.drawing.schedule.text.Texts;
+import asfound.drawing.schedule.text.Values;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Tells a line of a panel's header from a heading of columns, where the one stands close over the other. */
+public final class HeaderLines {
+
+    private static final Set<Field> OF_FIGURES = EnumSet.of(
+            Field.VOLTAGE,
+            Field.PHASES,
+            Field.WIRES,
+            Field.PHASE_WIRE,
+            Field.BUS,
+            Field.MAIN,
+            Field.ISOLATOR,
+            Field.INTERRUPTING);
+
+    /** What a sheet calls itself is no heading of a column. */
+    private static final Pattern TITLE = Pattern.compile(
+            "(?:(?:electrical )?panel(?:board)? |circuit )?(?:schedule|directory)(?: of circuits)?:?"
+                    + "|(?:.*\\b)?(?:panel(?:board)?s?|circuits?) (?:schedules|directories)",
+            Pattern.CASE_INSENSITIVE);
+
+    /** What stands no further apart on one line is one statement, in sizes of type. */
+    private static final double CLOSE = 4;
+
+    private static final Pattern FED =
+            Pattern.compile("(?:fed|supplied|served) (?:from|by)\\s+\\S", Pattern.CASE_INSENSITIVE);
+
+    private HeaderLines() {}
+
+    /** It names the panel, gives a value of it behind its label, or the panel's voltage with its phases or wires. */
+    static boolean saysOfPanel(Phrase p, Meanings meanings) {
+        if (isMarked(p, meanings) || TITLE.matcher(p.text()).matches()) return true;
+        if (saysItself(p.text())) return true;
+        if (p.words().size() < 2) return false;
+        boolean supply = SystemText.voltageOf(p.text()).isPresent()
+                && (SystemText.phases(p.text(), false).isPresent()
+                        || SystemText.wires(p.text(), false).isPresent());
+        return supply || meanings.name(p.text()).isPresent() || isLabelled(p, meanings);
+    }
+
+    /**
+     * On its line a label stands alone with its figure in the cell beside it, or close beside it stands what says of the panel
+     * by itself: a header's line, and no headings.
+     */
+    public static boolean isOnLineOfValues(Phrase p, Phrases phrases, Span table) {
+        for (Phrase label : phrases.near(p.centreY(), 0.3 * p.size())) {
+            if (!isOnLine(label, p, table)) continue;
+            if (label != p && gap(label, p) < CLOSE * p.size() && saysItself(label.text())) return true;
+            Optional<Field> field = figureOf(label, phrases);
+            if (field.isPresent() && hasFigure(label, field.get(), p, phrases, table)) return true;
+        }
+        return false;
+    }
+
+    private static boolean isOnLine(Phrase o, Phrase p, Span table) {
+        return Math.abs(o.centreY() - p.centreY()) < 0.3 * p.size() && table.meets(o);
+    }
+
+    /** Of what a label that stands alone announces the figure. */
+    private static Optional<Field> figureOf(Phrase label, Phrases phrases) {
+        return phrases.meanings()
+                .label(label)
+                .filter(l -> OF_FIGURES.contains(l.field()))
+                .filter(l -> l.end() == HeaderWords.of(label).size())
+                .map(Labels.Label::field);
+    }
+
+    private static boolean hasFigure(Phrase label, Field field, Phrase p, Phrases phrases, Span table) {
+        return phrases.near(p.centreY(), 0.3 * p.size()).stream()
+                .filter(v -> isOnLine(v, p, table))
+                .filter(v -> v.left() >= label.right() && v.left() - label.right() < 14 * p.size())
+                .min(Comparator.comparingDouble(Phrase::left))
+                .filter(v -> v.text().chars().anyMatch(Character::isDigit) && Values.fits(field, Texts.bare(v.text())))
+                .isPresent();
+    }
+
+    private static double gap(Phrase a, Phrase b) {
+        return Math.max(a.left() - b.right(), b.left() - a.right());
+    }
+
+    /** What is fed from where, how much the bus or the mains carry, or both phases and wires: no heading says so. */
+    private static boolean saysItself(String text) {
+        if (!Texts.hasFigure(text) && text.length() < 8) return false;
+        return RatingText.busOf(text).isPresent()
+                || RatingText.mainOf(text).isPresent()
+                || RatingText.lugsOf(text).isPresent()
+                || FED.matcher(text).lookingAt()
+                || SystemText.phases(text, false).isPresent()
+                        && SystemText.wires(text, false).isPresent();
+    }
+
+    /** A colon ends it: a label, and no heading. */
+    private static boolean isMarked(Phrase p, Meanings meanings) {
+        return p.text().endsWith(":")
+                && meanings.label(p)
+                        .filter(l -> l.marked() && l.end() == p.words().size())
+                        .isPresent();
+    }
+
+    /** The value of a label that stands to its left; a label ends with a colon, and few phrases do. */
+    public static boolean isBesideLabel(Phrase p, Phrases phrases) {
+        Phrase nearest = null;
+        for (Phrase o : phrases.near(p.centreY(), 0.3 * p.size())) {
+            boolean before = o.right() <= p.left() + 0.5 && p.left() - o.right() < 14 * p.size();
+            if (!before || Math.abs(o.centreY() - p.centreY()) >= 0.3 * p.size()) continue;
+            if (nearest == null || o.right() > nearest.right()) nearest = o;
+        }
+        return nearest != null && isMarked(nearest, phrases.meanings());
+    }
+
+    private static boolean isLabelled(Phrase p, Meanings meanings) {
+        Optional<Labels.Label> label = meanings.label(p);
+        if (label.isEmpty() || !label.get().marked()) return false;
+        Field field = label.get().field();
+        if (field == Field.OTHER || field.isTotal()) return false;
+        List<String> words = HeaderWords.of(p);
+        if (label.get().end() >= words.size()) return false;
+        String rest = Texts.bare(String.join(" ", words.subList(label.get().end(), words.size())));
+        return !rest.isEmpty();
+    }
+}

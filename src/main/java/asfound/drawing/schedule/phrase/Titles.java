@@ -1,0 +1,126 @@
+package asfound.drawing.schedule.phrase;
+
+import asfound.drawing.schedule.text.NameText;
+import asfound.drawing.schedule.text.PlaceWords;
+import asfound.drawing.schedule.text.Texts;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A panel's name in a title or in running text: {@code PANEL "HP-1A"}, {@code LP-2 PANEL SCHEDULE}. */
+public final class Titles {
+
+    private static final String KIND =
+            "(?:(?:EMERGENCY|NORMAL|CRITICAL|LIFE\\s+SAFETY|ESSENTIAL|STANDBY|ELECTRICAL|RECEPTACLE|MECHANICAL|EQUIPMENT|MAIN|BRANCH(?:\\s+CIRCUIT)?|SUB|EXISTING|NEW|SERVICE|DISTRIBUTION|FEEDER|HOUSE|\\(E\\)|\\(N\\))[\\s-]+)?(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|FEED(?:ER)?\\s+PILLAR|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?(?:BOARD|GEAR)|MOTOR\\s+CONTROL\\s+CENT(?:ER|RE)|CONSUMER\\s+UNIT|BOARD|D\\.?B\\.?(?=\\s))";
+    private static final String SHEET =
+            "(?:SCHEDULE|DIRECTORY|CIRCUIT\\s+DIRECTORY|CIRCUIT\\s+SCHEDULE|CIRCUIT\\s+CHART|(?:BREAKER|CIRCUIT)\\s+LIST|CIRCUIT\\s+LEGEND)";
+    private static final String NAME = "[\"'“]?([A-Z0-9][A-Z0-9./_#&-]*(?:\\s[A-Z0-9./_#-]*\\d[A-Z0-9./_#-]*)?)[\"'”]?";
+    private static final Pattern AFTER = Pattern.compile(
+            "^(?:" + SHEET + "\\s+(?:OF|FOR)?\\s*[-–:]?\\s*)?" + KIND + "(?:\\s+(?:" + SHEET
+                    + "(?:\\s+(?:OF|FOR))?|NAME|NO\\.?|DESIGNATION))?(?:\\s+|\\s*[-–—:]+\\s*|(?=[\"'“]))" + NAME
+                    + "(?=$|[\\s,;:(\\[-])",
+            Pattern.CASE_INSENSITIVE);
+    /** Other words of the kind before it: {@code COLUMN WIDTH PANEL CWP-1}; none that refer to a panel elsewhere. */
+    private static final Pattern BEFORE_KIND = Pattern.compile(
+            "^(?!(?:.*\\s)?(?:to|from|in|on|at|of|by|via|for|see|the|fed|feeds|serves?|served|refer|through|with|and|is|are|all|each|per|existing|no|provide|install|connect|circuits?)\\s)"
+                    + "(?:[A-Z]{2,}[\\s-]+){1,3}?(?=" + KIND + ")",
+            Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern KIND_FIRST = Pattern.compile(KIND + "\\s", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BEFORE = Pattern.compile(
+            "^" + NAME + "\\s*[-–—:]*\\s*" + KIND + "?\\s*(?:UNIT\\s+)?" + SHEET + "\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NAMED =
+            Pattern.compile("^" + SHEET + "\\s*(?:OF|FOR)?\\s*[-–—:]*\\s*" + NAME + "$", Pattern.CASE_INSENSITIVE);
+
+    /** {@code 2HA - Electrical panel}, {@code L5A panel}: nothing else stands in the line. */
+    private static final Pattern NAME_OF_KIND =
+            Pattern.compile("^" + NAME + "\\s*[-–—:]*\\s*(?:ELECTRICAL\\s+)?" + KIND + "$", Pattern.CASE_INSENSITIVE);
+
+    /** {@code DB4 – Workshop}: a board's own name begins with the letters of its kind, and what it serves follows. */
+    private static final Pattern OWN_KIND =
+            Pattern.compile("^((?:SM|SUB|[A-Z])?DB[-/. ]?(?=[A-Z0-9./-]*\\d)[A-Z0-9./-]{1,12})(?=\\s+[-–—(]|:|$)");
+
+    /** {@code BUSWAY BD-1 PLUG-IN UNITS}. */
+    private static final Pattern BUSWAY =
+            Pattern.compile("^BUS\\s?(?:WAY|DUCT)\\s+" + NAME + "(?=$|[\\s,;:(\\[-])", Pattern.CASE_INSENSITIVE);
+
+    /** The kind of a board, and no name of one: {@code DB SCHEDULE}. */
+    private static final Pattern KIND_ALONE = Pattern.compile("S?M?DB|MCC|MCCB?", Pattern.CASE_INSENSITIVE);
+
+    private static final String[] WORDS = {
+        "panel", "board", "pnl", "cent", "consumer", "schedule", "directory", "circuit", "pillar", "db", "bus"
+    };
+
+    private static final String FIRST_LETTERS = "pbcsd";
+
+    private static final Pattern NO_NAME = Pattern.compile(
+            "panel|panelboard|board|branch|circuit|electrical|lighting|power|main|the|motor|fan|pump|door|cable|fixture|load"
+                    + "|relay|device|feeder|keyed|note|notes|id|no|name|ref|tag|mark|number|schedule|directory|data",
+            Pattern.CASE_INSENSITIVE);
+
+    /** {@code DB-6 workshop}. */
+    private static final Pattern WITH_PLACE =
+            Pattern.compile("^((?:SM|SUB|[A-Z])?DB[-/. ]?(?=[A-Z0-9./-]*\\d)[A-Z0-9./-]{1,12})\\s+(\\p{L}.{2,30})$");
+
+    /** {@code SUBPANEL}, as one word. */
+    private static final Pattern RUN_TOGETHER = Pattern.compile("^SUB(?=PANEL)", Pattern.CASE_INSENSITIVE);
+
+    private Titles() {}
+
+    /** The name that a phrase gives; empty where it gives none. */
+    public static Optional<String> nameIn(String text) {
+        String t = text.strip();
+        Optional<String> whole = nameOf(t);
+        int dash = whole.isPresent()
+                ? -1
+                : Math.max(t.lastIndexOf(" - "), Math.max(t.lastIndexOf(" – "), t.lastIndexOf(" — ")));
+        // behind the building's name: 'ST. ORAN HOSPITAL - PANELBOARD R2D'
+        return dash < 0 || !KIND_FIRST.matcher(t.substring(dash + 3)).lookingAt()
+                ? whole
+                : nameOf(t.substring(dash + 3).strip());
+    }
+
+    /** Whether it has a word without which nothing is a title. */
+    public static boolean mayBeTitle(String text) {
+        for (int i = 0; i < text.length(); i++)
+            if (FIRST_LETTERS.indexOf(text.charAt(i) | ' ') >= 0 && isWordAt(text, i)) return true;
+        return false;
+    }
+
+    private static boolean isWordAt(String text, int i) {
+        int first = text.charAt(i) | ' ';
+        for (String word : WORDS)
+            if (word.charAt(0) == first && text.regionMatches(true, i, word, 0, word.length())) return true;
+        return false;
+    }
+
+    private static Optional<String> nameOf(String text) {
+        if (!mayBeTitle(text)) return Optional.empty();
+        String t = RUN_TOGETHER.matcher(text).replaceFirst("SUB-");
+        Optional<String> plain = nameBy(t);
+        if (plain.isPresent()) return plain;
+        Matcher placed = WITH_PLACE.matcher(t);
+        if (placed.matches() && PlaceWords.isPlace(placed.group(2))) return Optional.of(placed.group(1));
+        Matcher kind = BEFORE_KIND.matcher(t);
+        return kind.lookingAt()
+                ? nameBy(t.substring(kind.end())).filter(name -> name.chars().anyMatch(Character::isDigit))
+                : Optional.empty();
+    }
+
+    private static Optional<String> nameBy(String t) {
+        for (Pattern p : new Pattern[] {AFTER, BEFORE, NAMED, NAME_OF_KIND, OWN_KIND, BUSWAY}) {
+            Matcher m = p.matcher(t);
+            if (!m.find()) continue;
+            String name = NameText.name(m.group(1));
+            // 'MEMO: Panel directory as posted' is running text
+            if (p == BEFORE && !Texts.hasFigure(name) && !m.hitEnd()) continue;
+            boolean telling = name.chars().anyMatch(Character::isDigit)
+                    || name.length() <= 6 && name.equals(name.toUpperCase(java.util.Locale.ROOT));
+            if (p == BEFORE && KIND_ALONE.matcher(name).matches()) continue;
+            if (telling
+                    && NameText.isNameBehindItsWord(name)
+                    && !NO_NAME.matcher(name).matches()) return Optional.of(name);
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,74 @@
+package asfound.drawing.schedule.row;
+
+import asfound.drawing.page.Sheet;
+import asfound.drawing.page.Word;
+import asfound.drawing.schedule.column.Column;
+import asfound.drawing.schedule.phrase.Phrases;
+import asfound.drawing.schedule.table.Side;
+import asfound.drawing.schedule.text.Role;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Puts what stands in a side's columns to its rows. */
+public final class RowReader {
+
+    private final Side side;
+    private final List<Row> rows;
+    private final double bottom;
+    private final ColumnLines columns;
+    private final Cells cells;
+    private final Brackets brackets;
+    private final List<Leftover> strays = new ArrayList<>();
+
+    /** @param all the sides of the table, this one among them */
+    public RowReader(Sheet sheet, Phrases phrases, Side side, List<Side> all, double top) {
+        this.side = side;
+        rows = RowLattice.rows(sheet, phrases, side, all, top);
+        double first = Math.min(top, rows.get(0).y() - 0.6 * side.spine().size());
+        bottom = LastRow.bottom(sheet, phrases, side, all, rows);
+        columns = new ColumnLines(phrases, side, first, bottom);
+        cells = new Cells(sheet, side, rows, first, bottom);
+        brackets = new Brackets(sheet, side, rows);
+    }
+
+    public List<Row> read() {
+        side.roles().forEach(this::place);
+        DevicesInWords.part(side, rows);
+        return rows;
+    }
+
+    /** Text of a column that no row took. */
+    public List<Leftover> strays() {
+        return strays;
+    }
+
+    /** The words that stand in some cell or were told as strays. */
+    public Set<Word> taken() {
+        return columns.taken();
+    }
+
+    public double bottom() {
+        return bottom;
+    }
+
+    private void place(Role role, Column column) {
+        List<ColumnLines.Line> lines = columns.in(role, column);
+        Cells.Bounds bounds = cells.bounds(column);
+        // where each row has a cell of its own, the cells tell
+        Alignment alignment = bounds.cells() >= rows.size() ? Alignment.MIDDLE : cells.alignment(lines);
+        // each pole has its own load
+        boolean device = !role.isLoad() && role != Role.PHASE;
+        for (ColumnLines.Line line : lines) {
+            Optional<Cells.Range> own = (device ? brackets.of(line, lines) : Optional.<Cells.Range>empty())
+                    .or(() -> cells.rows(line.y(), bounds, alignment));
+            if (own.isPresent())
+                rows.get(own.get().first())
+                        .put(
+                                role,
+                                new Row.Cell(line.text(), line.box(), own.get().further()));
+            else strays.add(new Leftover(line.text(), line.box()));
+        }
+    }
+}

@@ -1,0 +1,92 @@
+package asfound.drawing.schedule.spine;
+
+import asfound.drawing.schedule.phrase.HeaderWords;
+import asfound.drawing.schedule.phrase.Phrase;
+import asfound.drawing.schedule.phrase.Phrases;
+import asfound.drawing.schedule.phrase.PositionText;
+import asfound.drawing.schedule.phrase.Titles;
+import asfound.drawing.schedule.text.Field;
+import asfound.drawing.schedule.text.NameText;
+import asfound.drawing.schedule.text.Role;
+import asfound.drawing.schedule.text.Texts;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The names of panels that stand on a sheet, taken from before the positions of their own circuits: {@code LP1-7,9} on the
+ * sheet of LP1 is 7 and 9. A tag of equipment looks the same, and no panel of the sheet has its name.
+ */
+final class OwnNames {
+
+    private static final int LONGEST = 40;
+    private static final double HEADED = 0.9;
+    /** So many type sizes below each other stand the names of one column. */
+    private static final double GAP = 8;
+    /** So many type sizes to the right of its label a name may begin. */
+    private static final double BESIDE = 14;
+
+    private static final Pattern BEHIND = Pattern.compile("\\d{1,3}(?:[\\s,/&-]+\\d{1,3})*");
+    private static final Pattern AFTER_NAME = Pattern.compile("\\s*[-–/:. ]\\s*$");
+
+    private final Set<String> names = new HashSet<>();
+
+    OwnNames(Phrases phrases) {
+        for (Phrase p : phrases) {
+            // whatever names a panel or heads a column of them has such a word
+            if (Titles.mayBeTitle(p.text())) {
+                if (phrases.meanings().weight(p.text(), Role.PANEL) >= HEADED) below(phrases, p);
+                phrases.meanings().name(p.text()).map(OwnNames::key).ifPresent(names::add);
+            }
+            phrases.meanings()
+                    .label(p)
+                    .filter(l -> l.field() == Field.DESIGNATION)
+                    .ifPresent(l -> behind(phrases, p, l.end()));
+        }
+    }
+
+    /** The names in a column of panels, down to where it ends. */
+    private void below(Phrases phrases, Phrase heading) {
+        Phrase last = heading;
+        for (Phrase p : phrases.between(heading.centreY() + 0.5 * heading.size(), Double.MAX_VALUE)) {
+            if (Math.abs(p.left() - heading.left()) > 0.6 * heading.size()) continue;
+            if (p.centreY() - last.centreY() > GAP * heading.size()) return;
+            names.add(key(p.text()));
+            last = p;
+        }
+    }
+
+    /** The word behind the label, or what stands to its right. */
+    private void behind(Phrases phrases, Phrase label, int end) {
+        List<String> words = HeaderWords.of(label);
+        if (end < words.size()) names.add(key(words.get(end)));
+        else
+            phrases.near(label.centreY(), 0.3 * label.size()).stream()
+                    .filter(p -> p.left() > label.right() && p.left() - label.right() < BESIDE * label.size())
+                    .min(Comparator.comparingDouble(Phrase::left))
+                    .ifPresent(p -> names.add(key(p.text())));
+    }
+
+    private static String key(String name) {
+        return NameText.name(name).toUpperCase(Locale.ROOT);
+    }
+
+    /** The positions alone; empty where no name of a panel of this sheet stands before them. */
+    Optional<PositionText> positions(String text) {
+        if (names.isEmpty() || text.length() > LONGEST || !Texts.hasFigure(text)) return Optional.empty();
+        Matcher m = BEHIND.matcher(text);
+        // 'RP-3-12' is 12 of RP-3, and where no panel is named so 3 and 12 of RP
+        for (int at = text.length() - 1; at > 0; at--) {
+            if (!Character.isDigit(text.charAt(at))
+                    || !m.region(at, text.length()).matches()) continue;
+            String before = AFTER_NAME.matcher(text.substring(0, at)).replaceFirst("");
+            if (before.length() < at && names.contains(key(before))) return PositionText.parse(text.substring(at));
+        }
+        return Optional.empty();
+    }
+}

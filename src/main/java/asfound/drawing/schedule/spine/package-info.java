@@ -1,0 +1,2 @@
+/** Columns of position numbers, which the rows of a directory hang on. */
+package asfound.drawing.schedule.spine;

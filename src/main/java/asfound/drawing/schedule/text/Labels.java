@@ -1,0 +1,114 @@
+package asfound.drawing.schedule.text;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The usual labels of a schedule's header and sums. */
+public final class Labels {
+
+    private static final Map<String, Field> USUAL = LabelWords.read();
+    private static final Set<String> UNITS = Set.of("a", "ka", "amp", "amps", "amperes", "v", "volts", "vac");
+    private static final Set<Field> NAMING = EnumSet.of(Field.DESIGNATION, Field.FED_FROM, Field.LOCATION);
+    private static final Set<String> BEGINNINGS =
+            USUAL.keySet().stream().map(l -> l.split(" ")[0]).collect(Collectors.toUnmodifiableSet());
+    /** Words of the longest label. */
+    private static final int LONGEST =
+            USUAL.keySet().stream().mapToInt(l -> l.split(" ").length).max().orElse(0);
+
+    private Labels() {}
+
+    public static String plain(String text) {
+        if (isPlain(text)) return text.toLowerCase(Locale.ROOT);
+        String lower = text.toLowerCase(Locale.ROOT).replace('φ', 'ø').replace('∅', 'ø');
+        StringBuilder out = new StringBuilder(lower.length());
+        for (int i = 0; i < lower.length(); i++) {
+            char c = lower.charAt(i);
+            boolean kept = Character.isLetterOrDigit(c) || c == '#' || c == '&';
+            if (kept) out.append(c);
+            else if (!out.isEmpty() && out.charAt(out.length() - 1) != ' ') out.append(' ');
+        }
+        return out.toString().strip();
+    }
+
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) if (!isLetter(text.charAt(i))) return false;
+        return true;
+    }
+
+    /** A plain letter or a figure. */
+    private static boolean isLetter(char c) {
+        return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9';
+    }
+
+    /**
+     * A label found in a row of words.
+     *
+     * @param field what it announces
+     * @param end the index after its last word
+     * @param marked whether a colon or the like ends it
+     */
+    public record Label(Field field, int end, boolean marked) {}
+
+    /** A label with its unit behind it, {@code AIC Rating (kA)}, is the same label; {@code PANEL A} is a name and no label. */
+    private static Field field(String plain) {
+        Field usual = USUAL.get(plain);
+        int unit = plain.lastIndexOf(' ');
+        boolean measured = unit > 0 && UNITS.contains(plain.substring(unit + 1)) && isLetter(plain.charAt(unit - 1));
+        if (usual != null || !measured) return usual;
+        Field bare = USUAL.get(plain.substring(0, unit));
+        return bare == null || NAMING.contains(bare) ? null : bare;
+    }
+
+    private static boolean isBeginning(String plain) {
+        int space = plain.indexOf(' ');
+        return BEGINNINGS.contains(space < 0 ? plain : plain.substring(0, space));
+    }
+
+    /** Whether a label can begin with a word. */
+    public static boolean isFirstWord(String word) {
+        return isBeginning(plain(word));
+    }
+
+    /** Whether a label can begin with the first of the text's words. */
+    public static boolean mayBegin(String text) {
+        int space = text.indexOf(' ');
+        return isFirstWord(space < 0 ? text : text.substring(0, space));
+    }
+
+    private static boolean isMarked(String word) {
+        return word.endsWith(":") || word.endsWith("=");
+    }
+
+    /** The longest label that begins at a word; empty where none does. */
+    public static Optional<Label> at(List<String> words, int start) {
+        String first = plain(words.get(start));
+        if (!isBeginning(first)) return Optional.empty();
+        List<String> plain = new ArrayList<>(List.of(first));
+        int most = Math.min(LONGEST + 1, words.size() - start);
+        // a mark ends a label
+        for (int n = 1; n < most && !isMarked(words.get(start + n - 1)); n++)
+            plain.add((plain.get(n - 1) + " " + plain(words.get(start + n))).strip());
+        for (int n = plain.size(); n > 0; n--) {
+            String last = words.get(start + n - 1);
+            boolean own = last.equals(":") || last.equals("=");
+            Field field = field(plain.get(n - 1));
+            if (field == null || own && n == 1) continue;
+            boolean marked = isMarked(last);
+            int end = start + n;
+            if (!marked
+                    && end < words.size()
+                    && (words.get(end).equals(":") || words.get(end).equals("="))) {
+                marked = true;
+                end++;
+            }
+            return Optional.of(new Label(field, end, marked));
+        }
+        return Optional.empty();
+    }
+}

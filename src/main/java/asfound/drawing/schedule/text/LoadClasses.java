@@ -1,0 +1,63 @@
+package asfound.drawing.schedule.text;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Loads in columns by what they are for: lighting, receptacles, motors, the rest. They are neither the loads of phases nor, each by
+ * itself, the load of a circuit: such a column is left out, and told as not understood.
+ */
+public final class LoadClasses {
+
+    private static final Set<String> CLASSES = Set.of(
+            "ltg",
+            "lighting",
+            "lights",
+            "lts",
+            "rec",
+            "recs",
+            "recept",
+            "recepts",
+            "receptacle",
+            "receptacles",
+            "rcpt",
+            "misc",
+            "miscellaneous",
+            "motor",
+            "motors",
+            "mtr",
+            "hvac",
+            "kitchen",
+            "kit",
+            "appl",
+            "appliance",
+            "heat",
+            "heating",
+            "cool",
+            "cooling",
+            "cont",
+            "continuous",
+            "noncont",
+            "other");
+
+    private static final Set<String> UNITS = Set.of("va", "kva", "w", "kw", "watts", "load", "non");
+
+    private LoadClasses() {}
+
+    /** The heading names a class of loads, perhaps with their unit, and nothing else. */
+    static boolean isOne(String heading) {
+        List<String> words = Arrays.asList(Headings.plain(heading).split(" "));
+        return words.stream().anyMatch(CLASSES::contains)
+                && words.stream().allMatch(w -> CLASSES.contains(w) || UNITS.contains(w));
+    }
+
+    /** Takes from what speaks for the roles of a column what cannot be where its heading says otherwise. */
+    public static void correct(String heading, Map<Role, Double> byHeading, Map<Role, Double> weights) {
+        if (heading.isEmpty()) return;
+        if (isOne(heading)) weights.keySet().removeIf(role -> role == Role.LOAD || role.isPhaseLoad());
+        // figures under a heading that nobody knows may be loads, and not those of a phase
+        else if (byHeading.isEmpty()) weights.replaceAll((role, w) -> role.isPhaseLoad() ? 0.4 * w : w);
+    }
+}

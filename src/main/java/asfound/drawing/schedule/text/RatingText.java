@@ -1,0 +1,98 @@
+package asfound.drawing.schedule.text;
+
+import asfound.model.Directory.Mains;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Ratings and breaking capacities as a header writes them. */
+public final class RatingText {
+
+    private static final Pattern KA = Pattern.compile(
+            "(\\d+(?:\\.\\d+)?)\\s*(?:KA(?:IC)?\\b|K\\.?A\\.?I\\.?C|K\\s*AIC|K\\b)|(\\d{1,3},?000)\\s*(?:A\\.?I\\.?C|AMPS? ?(?:SYM|RMS|INT)|A\\b ?(?:SYM|RMS|INT))",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern BUS = Pattern.compile(
+            "(\\d{2,4})\\s*(?:A|AMPS?|AMPERES?)?\\s*-?\\s*(?:COPPER |CU |AL |MAIN )?(?:BUS(?:SING|ED|BARS?)?)\\b"
+                    + "|\\bBUS(?:SING|BARS?)?(?:\\s+(?:RATING|RATED|SIZE))?\\s*[-:=@(]?\\s*(\\d{2,4})\\s*A(?:MPS?)?\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern LUGS = Pattern.compile(
+            "\\bM\\.?L\\.?O\\b\\.?|\\bMAIN\\s+LUGS?(?:\\s+ONLY)?|\\bLUGS?\\s+ONLY|\\bLUGS\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern LUGS_A = Pattern.compile(
+            "(?<![\\d.,/])(\\d{2,4})\\s*-?\\s*(?:A|AMPS?|AMPERES?)?\\s*[-,(]?\\s*(?:M\\.?L\\.?O\\b|MAIN\\s+LUGS?|LUGS\\s+ONLY)"
+                    + "|(?:\\bM\\.?L\\.?O\\b\\.?|\\bLUGS?(?:\\s+ONLY)?)\\s*[-,:(@]?\\s*(\\d{2,4})\\s*(?:A|AMPS?|AMPERES?)\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern BREAKER = Pattern.compile(
+            "\\bM\\.?C\\.?C?\\.?B\\b\\.?|\\b(?:MAIN\\s+)?(?:CIRCUIT\\s+)?(?:BREAKER|BRKR|BKR)\\b|\\bMAIN\\s+C\\.?B\\b|\\bACB\\b|\\bCB\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern MAIN_A = Pattern.compile(
+            "(\\d{2,4})\\s*-?\\s*(?:A|AT|AMPS?|AMPERES?)?\\s*[-,/]?\\s*(?:\\d\\s*-?\\s*P(?:OLES?)?\\s*[-,/]?\\s*)?(?:M\\.?C\\.?C?\\.?B\\b|MAIN\\s+(?:CIRCUIT\\s+)?(?:BREAKER|BKR|BRKR|CB)\\b|MAIN\\b(?!\\s*(?:LUG|BUS)))"
+                    + "|\\b(?:M\\.?C\\.?B|MAIN\\s+(?:CIRCUIT\\s+)?(?:BREAKER|BKR|BRKR|CB|SWITCH)|INCOMER)\\s*[-:,(@]?\\s*(\\d{2,4})\\s*(?:A|AT|AMPS?)?\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern ISOLATOR =
+            Pattern.compile("\\bisolators?\\b|\\b(?:switch[- ]?)?disconnectors?\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern AMPS = Pattern.compile(
+            "(?<![\\d.A-Z/-])(\\d{2,4})(?![\\d.]|\\s*(?:V|Y|/\\d{2}|KA|K\\b|P\\b|W\\b|MM|AF))\\s*(?:A(?:T|MPS?|MPERES?)?\\b)?",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern BARE_KA = Pattern.compile(
+            "(\\d{1,3}(?:,\\d{3})|\\d+(?:\\.\\d+)?)(?:\\s*(?:A|AMPS?|SYM\\.?|RMS|A\\.?I\\.?C\\.?|MIN\\.?))*",
+            Pattern.CASE_INSENSITIVE);
+
+    private RatingText() {}
+
+    public static Optional<Integer> amps(String text) {
+        Matcher m = AMPS.matcher(text);
+        while (m.find()) {
+            int value = Integer.parseInt(m.group(1));
+            if (value >= 15 && value <= 6000) return Optional.of(value);
+        }
+        return Optional.empty();
+    }
+
+    public static Optional<Integer> busOf(String text) {
+        Matcher m = BUS.matcher(text);
+        return m.find() ? Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2))) : Optional.empty();
+    }
+
+    /** An isolator or a disconnector breaks no overcurrent: what it carries is no rating of a main breaker. */
+    public static boolean isOfIsolator(String text) {
+        return ISOLATOR.matcher(text).find() && !BREAKER.matcher(text).find();
+    }
+
+    public static Optional<Integer> mainOf(String text) {
+        if (isOfIsolator(text)) return Optional.empty();
+        Matcher m = MAIN_A.matcher(text);
+        return m.find() ? Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2))) : Optional.empty();
+    }
+
+    /** What lugs are rated, which is what the bus is: {@code 100A MLO}, {@code MLO, 225 A}. */
+    public static Optional<Integer> lugsOf(String text) {
+        Matcher m = LUGS_A.matcher(text);
+        return m.find() ? Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2))) : Optional.empty();
+    }
+
+    public static Optional<Mains> mains(String text) {
+        if (LUGS.matcher(text).find()) return Optional.of(Mains.LUGS);
+        if (BREAKER.matcher(text).find()) return Optional.of(Mains.BREAKER);
+        return Optional.empty();
+    }
+
+    public static boolean isMainWord(String text) {
+        return mains(text).isPresent();
+    }
+
+    public static Optional<Double> kiloamperes(String text) {
+        Matcher m = KA.matcher(text);
+        if (m.find()) {
+            double figure = Double.parseDouble((m.group(1) != null ? m.group(1) : m.group(2)).replace(",", ""));
+            return plausibleKa(figure);
+        }
+        Matcher bare = BARE_KA.matcher(text.strip());
+        return bare.matches() ? plausibleKa(Double.parseDouble(bare.group(1).replace(",", ""))) : Optional.empty();
+    }
+
+    private static Optional<Double> plausibleKa(double figure) {
+        double kilo = figure >= 1000 ? figure / 1000 : figure;
+        return kilo >= 1 && kilo <= 300 ? Optional.of(kilo) : Optional.empty();
+    }
+}

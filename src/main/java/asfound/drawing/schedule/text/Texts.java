@@ -1,0 +1,146 @@
+package asfound.drawing.schedule.text;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/** What a cell says without saying a value: nothing, a dash, a ditto; and how lines of one cell are put together. */
+public final class Texts {
+
+    private static final Pattern DASH =
+            Pattern.compile("[-–—_.|:·•~¦│↓⇓▼↑⇑▲{}⎫⎬⎭*=/\\s]+|[-–—]+\\s*[>v]?|[-–—\"]+\\s*/\\s*[1-4]\\s*P?|I");
+    private static final Pattern LEADER = Pattern.compile("\\s*(?:[.·…_]\\s?){3,}$");
+    private static final Pattern ARROW = Pattern.compile("[|¦│↓⇓▼↑⇑▲{}⎫⎬⎭I]");
+    private static final Pattern DITTO = Pattern.compile(
+            "[\"“”'`´″〃,\\s]+|[-–—\\s(\\[]*(?:\"|''|″|〃|ditto|do\\.?|d[°º]|same(?: (?:breaker|bkr|brkr|c/?b|circuit|ckt|device|handle))?(?: as above)?|(?:[2-4][- ]?p(?:ole)?,? )?(?:as |see )?above|cont(?:\\.|'?d\\.?|inued)?"
+                    + "|(?:combined |tied |joined |part |see |same )?(?:with|w/|of|as|see)\\s*(?:ckts?\\.?|cir\\.?|circuits?|pos\\.?|no\\.?|#)?\\s*#?\\d{1,3})[-–—\\s)\\]]*",
+            Pattern.CASE_INSENSITIVE);
+
+    /** As words for a ditto begin, after which it is looked at in full. */
+    private static final String[] DITTO_WORDS = {
+        "ditto",
+        "do",
+        "d°",
+        "dº",
+        "same",
+        "cont",
+        "combined",
+        "above",
+        "as",
+        "with",
+        "w/",
+        "tied",
+        "joined",
+        "part",
+        "see"
+    };
+
+    private static final String DITTO_LETTERS = "dDsScCaAwWtTjJpP";
+
+    private static final Pattern AROUND = Pattern.compile("^[-–—:=,;_\\s]+(?=\\S)|[,;:_\\s]+$");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
+    private static final Pattern ABBREVIATED =
+            Pattern.compile(".*(?:^|\\W)(?:w|c/w|w/o|b|o|h|f)/", Pattern.CASE_INSENSITIVE);
+
+    private Texts() {}
+
+    /** Nothing is said: blank, or marks that only carry on a line above. */
+    static boolean isDash(String text) {
+        return !text.isBlank()
+                && (!isWordy(text) || text.equals("I"))
+                && DASH.matcher(text.strip()).matches();
+    }
+
+    public static boolean isDitto(String text) {
+        return !text.isBlank()
+                && text.length() < 24
+                && !isPlain(text)
+                && DITTO.matcher(text.strip()).matches();
+    }
+
+    /** It begins with a letter or a digit, as no dash does. */
+    private static boolean isWordy(String text) {
+        char first = text.charAt(0);
+        return first >= '0' && first <= '9' || first != 'v' && Character.isLetter(first);
+    }
+
+    /** It begins as no word for a ditto does. */
+    private static boolean isPlain(String text) {
+        if (!isWordy(text)) return false;
+        if (DITTO_LETTERS.indexOf(text.charAt(0)) < 0) return true;
+        int first = text.charAt(0) | ' ';
+        for (String word : DITTO_WORDS)
+            if (word.charAt(0) == first && text.regionMatches(true, 0, word, 0, word.length())) return false;
+        return true;
+    }
+
+    public static boolean saysNothing(String text) {
+        return text.isBlank() || isDash(text) || isDitto(text);
+    }
+
+    /** A mark that carries on what stands above, as against a blank. */
+    public static boolean isMark(String text) {
+        return isDash(text) || isDitto(text);
+    }
+
+    /** A bar, an arrow or a ditto, as no blank position is marked. */
+    public static boolean isArrow(String text) {
+        return isDitto(text)
+                || text.length() < 3 && isDash(text) && ARROW.matcher(text).find();
+    }
+
+    /** Without the dots or the line that lead from an entry to the next column, or that a form has to write upon. */
+    public static String withoutLeader(String text) {
+        boolean none = text.isEmpty() || ".·…_".indexOf(text.charAt(text.length() - 1)) < 0;
+        return none ? text : LEADER.matcher(text).replaceAll("");
+    }
+
+    /** Puts a further line to a text: a word broken at its own hyphen or slash is put together again. */
+    public static String continued(String text, String line) {
+        if (text.isEmpty()) return line;
+        int n = text.length();
+        char last = text.charAt(n - 1);
+        boolean broken = (last == '-' || last == '/')
+                && n > 1
+                && Character.isLetterOrDigit(text.charAt(n - 2))
+                && Character.isLetterOrDigit(line.charAt(0));
+        boolean joined = broken && !ABBREVIATED.matcher(text).matches();
+        return joined ? text + line : text + " " + line;
+    }
+
+    public static boolean hasFigure(String text) {
+        for (int i = 0; i < text.length(); i++) if (isFigure(text.charAt(i))) return true;
+        return false;
+    }
+
+    /** Nothing but figures; not blank. */
+    public static boolean isFigures(String text) {
+        for (int i = 0; i < text.length(); i++) if (!isFigure(text.charAt(i))) return false;
+        return !text.isEmpty();
+    }
+
+    private static boolean isFigure(char c) {
+        return c >= '0' && c <= '9';
+    }
+
+    /** Without the marks and blanks that part a value from its label, and from what follows it. */
+    public static String bare(String text) {
+        String t = text.strip();
+        boolean bare =
+                !t.isEmpty() && Character.isLetterOrDigit(t.charAt(0)) && ",;:_".indexOf(t.charAt(t.length() - 1)) < 0;
+        return bare ? t : AROUND.matcher(t).replaceAll("").strip();
+    }
+
+    /** With a single blank wherever there is any space. */
+    static String spaced(String text) {
+        boolean single = true;
+        for (int i = 0; single && i < text.length(); i++) {
+            char c = text.charAt(i);
+            single = c > ' ' || c == ' ' && i + 1 < text.length() && text.charAt(i + 1) > ' ';
+        }
+        return single ? text : SPACES.matcher(text).replaceAll(" ");
+    }
+
+    public static String upper(String text) {
+        return text.strip().toUpperCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,54 @@
+package asfound.drawing.schedule.text;
+
+import asfound.model.Directory.Use;
+import java.util.regex.Pattern;
+
+/** What an entry is there for, told from its description. Anything that names a load is a load. */
+public final class UseText {
+
+    private static final String AROUND = "[\\s*()\\[\\]<>\"'.,:;#/-]*";
+    private static final String DEVICE = "(?:\\s*[-,/(]?\\s*\\d+\\s*(?:A|AMP|P|/\\s*\\d)?\\b)*";
+    /** {@code SP-4} is the tag of a pump: beside the short form a figure must say that it is a rating. */
+    private static final String RATED = "(?:\\s*[-,/(]?\\s*\\d+\\s*(?:AMP|A|P|/\\s*\\d)\\b)*";
+
+    private static final Pattern SPARE = Pattern.compile(AROUND
+            + "(?:(?:SPARES?|SPARE (?:BREAKER|BKR|CB|DEVICE|MCB|WAY|CIRCUIT|CKT)|FUTURE SPARE|UNUSED(?: BREAKER)?|R[EÉ]SERVE|RESERVA|RISERVA)"
+            + DEVICE + "|SPR?" + RATED + ")" + AROUND);
+    private static final Pattern SPACE = Pattern.compile(AROUND
+            + "(?:SPACES?|SPC|SPACE ONLY|(?:BUSSED|BUSED|PREPARED|FUTURE|EMPTY|OPEN|BLANK|UNUSED) SPACE|SPACE (?:AVAILABLE|AVAIL|BLANK)|SPACE (?:W/|WITH) ?(?:BUS|BUSS|BUSSING|HARDWARE|HDWE)"
+            + "|PROV(?:ISION|\\.)?(?: ONLY)?|PROVISION FOR (?:FUTURE|BREAKER)|BLANK(?: WAY| PLATE)?|SPARE WAY|SPACE ?/ ?BLANK|EMPTY|VACANT|NOT USED|UNUSED WAY|FILLER(?: PLATE)?)"
+            + DEVICE + AROUND);
+
+    private static final Pattern LOAD =
+            Pattern.compile("loads?|(?:in )?use|used|active|feeder|branch|circuit", Pattern.CASE_INSENSITIVE);
+
+    /** What stands around a word for a spare or a space, and with what these words begin. */
+    private static final String MARKS = " *()[]<>\"'.,:;#/-";
+
+    private static final String BEGINS = "SFUBPEOVNR";
+
+    private UseText() {}
+
+    private static boolean mayBeFree(String text) {
+        int first = 0;
+        while (first < text.length() && MARKS.indexOf(text.charAt(first)) >= 0) first++;
+        return first < text.length() && BEGINS.indexOf(text.charAt(first)) >= 0;
+    }
+
+    /** A word that says that a position has a load, and nothing of what it is. */
+    public static boolean isWordForLoad(String text) {
+        return LOAD.matcher(text.strip()).matches();
+    }
+
+    /** The use of an entry; {@code rated} where a device's rating stands beside it. */
+    public static Use of(String description, boolean rated) {
+        String text = Texts.spaced(Texts.upper(description));
+        if (text.isEmpty() || Texts.saysNothing(text)) return rated ? Use.LOAD : Use.SPACE;
+        boolean spareWay = text.contains("SPARE WAY");
+        if (spareWay && rated) return Use.SPARE;
+        if (!mayBeFree(text)) return Use.LOAD;
+        if (SPACE.matcher(text).matches()) return rated && text.startsWith("UNUSED") ? Use.SPARE : Use.SPACE;
+        if (SPARE.matcher(text).matches()) return Use.SPARE;
+        return Use.LOAD;
+    }
+}
