@@ -74,6 +74,8 @@ public final class Columns {
     private static final Set<String> FOUND_IN_SURVEYS =
             Set.of("description", "load", "loadserved", "serves", "loaddescription", "equipment", "to", "designation");
 
+    private static final Set<String> FED_IN_DIRECTORIES = Set.of("feeds", "serves", "load", "supplies");
+
     private static final Set<String> ONLY_IN_SURVEYS = Set.of("relation", "method", "by", "date", "photo");
 
     private Columns() {}
@@ -198,6 +200,11 @@ public final class Columns {
         return foundByName || byUser || names.contains("relation") || names.contains("method");
     }
 
+    /** {@code BKR #, AMP, POLE, FEEDS}: a directory says what is fed in such words, and from what is not said for it is the panel. */
+    private static boolean isDirectorys(GridRow row, int to) {
+        return to >= 0 && FED_IN_DIRECTORIES.contains(plain(row.cell(to)));
+    }
+
     /** The kind of table that a row seems to head although a needed column is missing. */
     static Optional<Source.Kind> nearlyHeaded(GridRow row, Settings settings) {
         List<String> survey = ours(Source.Kind.SURVEY, row.cells(), settings);
@@ -213,7 +220,8 @@ public final class Columns {
         // labels with their values beside them are the header of a panel schedule
         long cells = row.cells().stream().filter(c -> !c.isBlank()).count();
         boolean schedule = circuits.contains("circuit") && circuits.contains("description");
-        if (schedule && !feeders.contains("from")) return Optional.empty();
+        if (!feeders.contains("from") && (schedule || isDirectorys(row, feeders.indexOf("to"))))
+            return Optional.empty();
         if (drawn >= 3 && drawn * 2 > cells && (feeders.contains("from") || feeders.contains("to")))
             return Optional.of(Source.Kind.FEEDERS);
         return Optional.empty();

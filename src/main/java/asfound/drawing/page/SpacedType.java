@@ -65,7 +65,9 @@ final class SpacedType {
 
     /** The words of a row of letters; the letters themselves where they are no spaced type. */
     private static List<Word> together(List<Word> row) {
-        if (row.size() < FEWEST || row.stream().allMatch(w -> w.text().matches("[ABC\\d]"))) return List.copyOf(row);
+        if (row.size() < FEWEST
+                || mostlyMarks(row)
+                || row.stream().allMatch(w -> w.text().matches("[ABC\\d]"))) return List.copyOf(row);
         double least = Double.MAX_VALUE;
         for (int i = 1; i < row.size(); i++) least = Math.min(least, gap(row, i));
         if (least <= 0 || least > WIDEST * row.get(0).size()) return List.copyOf(row);
@@ -81,6 +83,15 @@ final class SpacedType {
             from = i;
         }
         return inside * 3 >= (row.size() - 1) * 2 ? out : List.copyOf(row);
+    }
+
+    /** {@code 1 & 2 -} are words of one letter each. */
+    private static boolean mostlyMarks(List<Word> row) {
+        return row.stream()
+                                .filter(w -> !Character.isLetter(w.text().codePointAt(0)))
+                                .count()
+                        * 2
+                > row.size();
     }
 
     private static double gap(List<Word> row, int i) {

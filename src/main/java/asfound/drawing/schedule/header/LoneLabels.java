@@ -34,6 +34,8 @@ final class LoneLabels {
     private static final double LINE = 1.6;
 
     private static final Pattern TITLE = Pattern.compile("schedule|directory", Pattern.CASE_INSENSITIVE);
+    /** {@code PANEL   L3}: behind the word for a panel it is the panel's name, and heads no sum of a phase. */
+    private static final Pattern PHASE_OR_NAME = Pattern.compile("L[123]");
     /** A value beside the middle of its label stands no further off, in sizes of its type. */
     private static final double ZONE = 6;
     /** What cannot be a value counts as written for its label only so near to it. */
@@ -50,11 +52,14 @@ final class LoneLabels {
     LoneLabels(Sheet sheet, Phrases phrases, List<Lone> labels) {
         this.sheet = sheet;
         this.phrases = phrases;
-        this.labels = List.copyOf(labels);
+        ListHeadings headings = new ListHeadings(phrases);
+        this.labels = labels.stream()
+                .filter(l -> l.label().marked() || !headings.isOne(l.phrase()))
+                .toList();
         besides = this.labels.stream().map(this::around).toList();
         above = areBelowTheirValues();
         List<Optional<Value>> all = new ArrayList<>();
-        for (int i = 0; i < labels.size(); i++) {
+        for (int i = 0; i < this.labels.size(); i++) {
             Lone l = this.labels.get(i);
             all.add(above ? above(l, besides.get(i)) : beside(l, besides.get(i)));
         }
@@ -189,7 +194,9 @@ final class LoneLabels {
         if (label.isPresent() && label.get().marked()) return false;
         if (label.isPresent()
                 && label.get().end() == HeaderWords.of(p).size()
-                && !(isMain(field) && RatingText.isMainWord(p.text()))) return false;
+                && !(isMain(field) && RatingText.isMainWord(p.text()))
+                && !(field == Field.DESIGNATION
+                        && PHASE_OR_NAME.matcher(p.text()).matches())) return false;
         String text = Texts.bare(p.text());
         return Values.fits(Values.announced(field, text), text);
     }

@@ -5,6 +5,7 @@ import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.PlaceWords;
 import asfound.drawing.schedule.text.RatingText;
 import asfound.drawing.schedule.text.SystemText;
+import asfound.drawing.schedule.text.Texts;
 import asfound.drawing.schedule.text.Value;
 import asfound.model.Box;
 import java.util.List;
@@ -12,7 +13,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * Where a panel stands, said without a label: behind its name ({@code Panel PP-2, Janitor 118}), or among its ratings on one line.
+ * Where a panel stands, said without a label: behind its name ({@code Panel PP-2, Janitor 118}), or among its ratings or beside its name.
  * Only a text that holds a word for a place is one.
  */
 final class UnlabelledPlace {
@@ -29,13 +30,23 @@ final class UnlabelledPlace {
             if (pieces.length > 1 && PlaceWords.isPlace(pieces[1])) return Optional.of(value(pieces[1], v.box()));
         }
         return region.loose().stream()
-                .filter(p -> PlaceWords.isPlace(p.text()) && isAmongRatings(p, region.loose()))
+                .filter(p ->
+                        PlaceWords.isPlace(p.text()) && (isAmongRatings(p, region.loose()) || isBesideName(p, region)))
                 .findFirst()
                 .map(p -> value(p.text(), p.box()));
     }
 
     private static Value value(String text, Box box) {
         return new Value(Field.LOCATION, PlaceWords.within(text), box, 1);
+    }
+
+    /** {@code PNL N-1   APT 1}. */
+    private static boolean isBesideName(Phrase place, LabelReader.Labelled region) {
+        return Texts.hasFigure(place.text())
+                && region.values().stream()
+                        .anyMatch(v -> v.field() == Field.DESIGNATION
+                                && Math.abs(v.box().y() + v.box().h() / 2 - place.centreY()) < 0.3 * place.size()
+                                && v.box().right() < place.left());
     }
 
     /** On its line the panel's voltage or rating is said as well. */

@@ -1,8 +1,10 @@
 package asfound.drawing.schedule.phrase;
 
 import asfound.drawing.schedule.text.Field;
+import asfound.drawing.schedule.text.Headings;
 import asfound.drawing.schedule.text.Labels;
 import asfound.drawing.schedule.text.RatingText;
+import asfound.drawing.schedule.text.Role;
 import asfound.drawing.schedule.text.SystemText;
 import asfound.drawing.schedule.text.Texts;
 import asfound.drawing.schedule.text.Values;
@@ -17,6 +19,7 @@ import java.util.regex.Pattern;
 public final class HeaderLines {
 
     private static final Set<Field> OF_FIGURES = EnumSet.of(
+            Field.DESIGNATION,
             Field.VOLTAGE,
             Field.PHASES,
             Field.WIRES,
@@ -84,7 +87,20 @@ public final class HeaderLines {
                 .filter(v -> v.left() >= label.right() && v.left() - label.right() < 14 * p.size())
                 .min(Comparator.comparingDouble(Phrase::left))
                 .filter(v -> v.text().chars().anyMatch(Character::isDigit) && Values.fits(field, Texts.bare(v.text())))
+                .filter(v -> field != Field.DESIGNATION || !headsPhase(v, phrases))
                 .isPresent();
+    }
+
+    /** {@code L3} beside {@code L2}: in a list of several panels they are headings of their loads. */
+    private static boolean headsPhase(Phrase v, Phrases phrases) {
+        return phrases.near(v.centreY(), 0.3 * v.size()).stream()
+                .anyMatch(o -> o != v && phrases.meanings().most(v.text()) > 0 && isPhase(o.text()));
+    }
+
+    private static boolean isPhase(String text) {
+        return Headings.weight(text, Role.LOAD_A) > 0
+                || Headings.weight(text, Role.LOAD_B) > 0
+                || Headings.weight(text, Role.LOAD_C) > 0;
     }
 
     private static double gap(Phrase a, Phrase b) {

@@ -11,13 +11,15 @@ import java.util.regex.Pattern;
 public final class Titles {
 
     private static final String KIND =
-            "(?:(?:EMERGENCY|NORMAL|CRITICAL|LIFE\\s+SAFETY|ESSENTIAL|STANDBY|ELECTRICAL|RECEPTACLE|MECHANICAL|EQUIPMENT|MAIN|BRANCH(?:\\s+CIRCUIT)?|SUB|EXISTING|NEW|SERVICE|DISTRIBUTION|FEEDER|HOUSE|\\(E\\)|\\(N\\))[\\s-]+)?(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|FEED(?:ER)?\\s+PILLAR|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?(?:BOARD|GEAR)|MOTOR\\s+CONTROL\\s+CENT(?:ER|RE)|CONSUMER\\s+UNIT|BOARD|D\\.?B\\.?(?=\\s))";
+            "(?:(?:EMERGENCY|NORMAL|CRITICAL|LIFE\\s+SAFETY|ESSENTIAL|STANDBY|ELECTRICAL|RECEPTACLE|MECHANICAL|EQUIPMENT|MAIN|BRANCH(?:\\s+CIRCUIT)?|SUB|EXISTING|NEW|SERVICE|DISTRIBUTION|FEEDER|HOUSE|\\(E\\)|\\(N\\))[\\s-]+)?(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|FEED(?:ER)?\\s+PILLAR|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?(?:BOARD|GEAR)|MOTOR\\s+CONTROL\\s+CENT(?:ER|RE)|CONSUMER\\s+UNIT|BOARD|D\\.?B\\.?(?=\\s)|PANNEAU|TABLERO|UNTERVERTEILUNG|VERTEILER|VERDEELKAST|VERDELER|GROEPENKAST"
+                    + "|(?:TABLEAU|COFFRET|CUADRO|QUADRO)(?=\\s+(?!DE\\b)\\S*[A-Z]))";
     private static final String SHEET =
-            "(?:SCHEDULE|DIRECTORY|CIRCUIT\\s+DIRECTORY|CIRCUIT\\s+SCHEDULE|CIRCUIT\\s+CHART|(?:BREAKER|CIRCUIT)\\s+LIST|CIRCUIT\\s+LEGEND)";
+            "(?:SCHEDULE|DIRECTORY|CIRCUIT\\s+DIRECTORY|CIRCUIT\\s+SCHEDULE|CIRCUIT\\s+CHART|(?:BREAKER|CIRCUIT)\\s+LIST|CIRCUIT\\s+LEGEND|C[ÉE]DULE)";
+    private static final String OF = "(?:OF|FOR|DU|DEL)";
     private static final String NAME = "[\"'“]?([A-Z0-9][A-Z0-9./_#&-]*(?:\\s[A-Z0-9./_#-]*\\d[A-Z0-9./_#-]*)?)[\"'”]?";
     private static final Pattern AFTER = Pattern.compile(
-            "^(?:" + SHEET + "\\s+(?:OF|FOR)?\\s*[-–:]?\\s*)?" + KIND + "(?:\\s+(?:" + SHEET
-                    + "(?:\\s+(?:OF|FOR))?|NAME|NO\\.?|DESIGNATION))?(?:\\s+|\\s*[-–—:]+\\s*|(?=[\"'“]))" + NAME
+            "^(?:" + SHEET + "\\s+" + OF + "?\\s*[-–:]?\\s*)?" + KIND + "(?:\\s+(?:" + SHEET
+                    + "(?:\\s+" + OF + ")?|NAME|NO\\.?|DESIGNATION))?(?:\\s+|\\s*[-–—:]+\\s*|(?=[\"'“]))" + NAME
                     + "(?=$|[\\s,;:(\\[-])",
             Pattern.CASE_INSENSITIVE);
     /** Other words of the kind before it: {@code COLUMN WIDTH PANEL CWP-1}; none that refer to a panel elsewhere. */
@@ -48,10 +50,29 @@ public final class Titles {
     private static final Pattern KIND_ALONE = Pattern.compile("S?M?DB|MCC|MCCB?", Pattern.CASE_INSENSITIVE);
 
     private static final String[] WORDS = {
-        "panel", "board", "pnl", "cent", "consumer", "schedule", "directory", "circuit", "pillar", "db", "bus"
+        "panel",
+        "board",
+        "pnl",
+        "cent",
+        "consumer",
+        "schedule",
+        "directory",
+        "circuit",
+        "pillar",
+        "db",
+        "bus",
+        "panneau",
+        "coffret",
+        "tabl",
+        "cuadro",
+        "quadro",
+        "vert",
+        "unterv",
+        "verde",
+        "groepen"
     };
 
-    private static final String FIRST_LETTERS = "pbcsd";
+    private static final String FIRST_LETTERS = "pbcsdtqvug";
 
     private static final Pattern NO_NAME = Pattern.compile(
             "panel|panelboard|board|branch|circuit|electrical|lighting|power|main|the|motor|fan|pump|door|cable|fixture|load"
@@ -64,6 +85,9 @@ public final class Titles {
 
     /** {@code SUBPANEL}, as one word. */
     private static final Pattern RUN_TOGETHER = Pattern.compile("^SUB(?=PANEL)", Pattern.CASE_INSENSITIVE);
+
+    /** {@code 4. Panel directory}: the number of a section of a report. */
+    private static final Pattern NUMBER_OF_SECTION = Pattern.compile("\\d+\\.(?:\\d+\\.?)*");
 
     private Titles() {}
 
@@ -112,6 +136,7 @@ public final class Titles {
             Matcher m = p.matcher(t);
             if (!m.find()) continue;
             String name = NameText.name(m.group(1));
+            if (p == BEFORE && NUMBER_OF_SECTION.matcher(m.group(1)).matches()) continue;
             // 'MEMO: Panel directory as posted' is running text
             if (p == BEFORE && !Texts.hasFigure(name) && !m.hitEnd()) continue;
             boolean telling = name.chars().anyMatch(Character::isDigit)

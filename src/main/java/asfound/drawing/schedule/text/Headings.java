@@ -2,7 +2,6 @@ package asfound.drawing.schedule.text;
 
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
@@ -23,123 +22,9 @@ public final class Headings {
     private static final Pattern BREAKER = Pattern.compile("\\bc b\\b");
     private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final int LONGEST = 60;
-    private static final Map<String, Role> USUAL = new HashMap<>();
-
-    static {
-        put(
-                Role.POSITION,
-                "ckt|ckt no|ckt num|ckt number|ckt #|circuit|circuit no|circuit number|circuit #|cct|cct no|cct #");
-        put(
-                Role.POSITION,
-                "no|nr|#|num|number|pos|position|positions|pole no|pole #|pole position|way|way no|ways|way #");
-        put(
-                Role.POSITION,
-                "cir|cir no|cir #|cir number|circ|circ no|circ #|space no|slot|slot no|brkr no|breaker no|bkr no");
-        put(
-                Role.POSITION,
-                "ckts|circuits|ckt nos|circuit nos|cb no|device no|id no|c #|c no|ckt id|circuit id|way phase");
-        put(
-                Role.POSITION,
-                "circuit ref|cct ref|ckt ref|ref|poles used|pole nos|outgoing way|mcb no|item no|position no|pos no");
-        put(
-                Role.DESCRIPTION,
-                "load|description|load description|circuit description|load served|serves|served|serving|load name");
-        put(
-                Role.DESCRIPTION,
-                "designation|circuit designation|service|use|load type|equipment served|area served|equipment");
-        put(
-                Role.DESCRIPTION,
-                "description of load|load designation|description of circuit|details|circuit details|name|feeds");
-        put(
-                Role.DESCRIPTION,
-                "outlet description|consumer|consumers|loads|load serving|circuit served|remarks description|supplies|supplying|feeding|what");
-        put(
-                Role.RATING,
-                "rating|trip|amps|amp|a|bkr|breaker|brkr|cb|c b|ocpd|ocp|trip amps|trip a|bkr amps|breaker a|brkr a");
-        put(
-                Role.RATING,
-                "breaker amps|rating a|rating amps|in|in a|at|trip rating|breaker size|bkr size|breaker trip|bkr trip");
-        put(
-                Role.RATING,
-                "amp trip|cb amps|cb a|mcb a|mcb rating|mcb|fuse|fuse a|device rating|device a|ampere|amperes|ampacity");
-        put(
-                Role.RATING,
-                "breaker rating|cb size|cb trip|bkr a|size a|trip size|circuit breaker|amp rating|ocpd a|protective device a");
-        put(
-                Role.POLES,
-                "p|pole|poles|no poles|no of poles|# poles|# p|#p|number of poles|pls|np|bkr poles|breaker poles|poles no");
-        put(
-                Role.DEVICE,
-                "bkr p|bkr pole|a p|amp pole|amps poles|amp p|trip poles|trip p|cb p|a poles|breaker p|trip pole|amps pole");
-        put(
-                Role.DEVICE,
-                "p a|pole amp|poles amps|p amp|p trip|poles trip|rating poles|breaker poles a|breaker amps poles|size poles");
-        put(
-                Role.DEVICE,
-                "amps p|bkr trip p|device|protection|protective device|overcurrent device|ocpd a p|breaker a p|cb a p");
-        put(
-                Role.DEVICE,
-                "breaker amp pole|breaker a pole|cb a poles|brkr a p|bkr a p|breaker trip poles|bkr size poles|at p");
-        put(Role.PHASE, "ph|phase|phases|ø|line|leg|phase line");
-        put(
-                Role.LOAD,
-                "va|kva|load va|load kva|conn va|conn kva|conn load|connected load|connected va|connected kva|w|watts");
-        put(
-                Role.LOAD,
-                "kw|load w|load kw|load watts|connected w|connected kw|volt amperes|volt amps|volt amp|demand|conn w|total va");
-        put(
-                Role.LOAD,
-                "total load|total load va|load total|total kva|va load|kva load|kw load|amps load|load amps|va total|load in va");
-        put(
-                Role.LOAD,
-                "va pole|va per pole|kva pole|va ph|va phase|load per pole|va ea|total w|total kw|design load|est load");
-        put(
-                Role.LOAD_A,
-                "ph a|phase a|a va|va a|a kva|kva a|øa|l1 va|l1 kva|a phase|l1 load|load a|load l1|a w|a kw|phase l1|va l1");
-        put(
-                Role.LOAD_B,
-                "ph b|phase b|b va|va b|b kva|kva b|øb|l2 va|l2 kva|b phase|l2 load|load b|load l2|b w|b kw|phase l2|b|va l2");
-        put(
-                Role.LOAD_C,
-                "ph c|phase c|c va|va c|c kva|kva c|øc|l3 va|l3 kva|c phase|l3 load|load c|load l3|c w|c kw|phase l3|c|va l3");
-        put(Role.LOAD_A, "r kw|r kva|r va|r w|kw r|kva r|va r|red|red kw|red va|brown|phase r|r phase");
-        put(Role.LOAD_B, "y kw|y kva|y va|y w|kw y|kva y|va y|yellow|yellow kw|yellow va|black|phase y|y phase");
-        put(Role.LOAD_C, "blue|blue kw|blue va|grey|gray");
-        put(Role.LOAD_A, "l1|kw l1|w l1|l1 kw|l1 w|kva l1|load kva a|load va a|load w a|load kw a");
-        put(Role.LOAD_B, "l2|kw l2|w l2|l2 kw|l2 w|kva l2|load kva b|load va b|load w b|load kw b");
-        put(Role.LOAD_C, "l3|kw l3|w l3|l3 kw|l3 w|kva l3|load kva c|load va c|load w c|load kw c");
-        put(
-                Role.WIRE,
-                "wire|cond|wire size|conductor|conductors|cable|cable size|csa|csa mm2|mm2|awg|conduit|gnd|ground|cpc|live cpc");
-        put(
-                Role.WIRE,
-                "wire awg|cable mm2|conductor size|cond size|c|raceway|wire & conduit|feeder|branch circuit|size mm2|cable csa");
-        put(
-                Role.PANEL,
-                "panel|panelboard|panel name|pnl|board|panel designation|panel id|db|distribution board|panel no|switchboard");
-        put(
-                Role.OTHER,
-                "hp|horsepower|motor hp|fla|mca|mocp|rla|lamp|lamps|lumens|manufacturer|model|catalog no|df|divf");
-        put(
-                Role.OTHER,
-                "type|curve|notes|note|remarks|code|rcd|rcd ma|rcbo|ka|aic|af|frame|frame a|frame size|room|room no|comments");
-        put(
-                Role.OTHER,
-                "length|length m|length ft|vd|vd %|volt drop|%|df|demand factor|load code|load class|type curve|location|key");
-        put(Role.WIRE, "live|live conductor|live conductors|phase conductor|live mm2|cpc mm2");
-        put(
-                Role.OTHER,
-                "ref method|reference method|method|points|no of points|pts|bs en|standard|prot|protection type|status|connection|panel ckt");
-        put(
-                Role.OTHER,
-                "trip type|breaker type|device type|mcb type|char|characteristic|ma|sensitivity|zs|gfci|rev|qty|volts|voltage");
-    }
+    private static final Map<String, Role> USUAL = Vocabulary.read("headings.txt", Role::valueOf);
 
     private Headings() {}
-
-    private static void put(Role role, String names) {
-        for (String name : names.split("\\|")) USUAL.putIfAbsent(name, role);
-    }
 
     /** A heading in lower case with its punctuation gone, {@code #} kept. */
     public static String plain(String text) {
@@ -153,6 +38,7 @@ public final class Headings {
                 .replace("∅", "ø")
                 .replace("⌀", "ø")
                 .strip();
+        t = Texts.withoutAccents(t);
         t = PHASE.matcher(t).replaceAll("ph $1");
         t = KVA.matcher(t).replaceAll("kva");
         t = VA.matcher(t).replaceAll("va");
@@ -200,8 +86,10 @@ public final class Headings {
             case "b", "b kw", "b kva", "b va", "b w", "kw b", "kva b", "va b", "ph b", "phase b" ->
                 out.put(Role.LOAD_C, 0.7);
             case "c" -> out.put(Role.WIRE, 0.5);
-            case "load", "loads" -> out.put(Role.LOAD, 0.9);
+            case "load", "loads", "charge", "carga", "carico" -> out.put(Role.LOAD, 0.9);
             case "amps", "amp", "amperes" -> out.put(Role.LOAD, 0.3);
+            case "disj", "disjoncteur", "interruptor", "sicherung", "automaat", "interruttore" ->
+                out.put(Role.DEVICE, 0.9);
             case "bkr", "breaker", "brkr", "cb" -> {
                 out.put(Role.DEVICE, 0.9);
                 out.put(Role.POSITION, 0.3);

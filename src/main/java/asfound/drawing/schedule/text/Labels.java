@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 /** The usual labels of a schedule's header and sums. */
 public final class Labels {
 
-    private static final Map<String, Field> USUAL = LabelWords.read();
+    private static final Map<String, Field> USUAL = Vocabulary.read("labels.txt", Field::valueOf);
     private static final Set<String> UNITS = Set.of("a", "ka", "amp", "amps", "amperes", "v", "volts", "vac");
     private static final Set<Field> NAMING = EnumSet.of(Field.DESIGNATION, Field.FED_FROM, Field.LOCATION);
     private static final Set<String> BEGINNINGS =
@@ -25,7 +25,8 @@ public final class Labels {
 
     public static String plain(String text) {
         if (isPlain(text)) return text.toLowerCase(Locale.ROOT);
-        String lower = text.toLowerCase(Locale.ROOT).replace('φ', 'ø').replace('∅', 'ø');
+        String lower = Texts.withoutAccents(
+                text.toLowerCase(Locale.ROOT).replace('φ', 'ø').replace('∅', 'ø'));
         StringBuilder out = new StringBuilder(lower.length());
         for (int i = 0; i < lower.length(); i++) {
             char c = lower.charAt(i);

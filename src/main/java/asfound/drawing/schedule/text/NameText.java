@@ -13,7 +13,8 @@ public final class NameText {
             "\\d{1,3}(?:,\\d{3})+.*|\\d[\\d.]*\\s*(?:A|AMPS?|V|VOLTS?|K|KA|KAIC|KVA|PH|W)"
                     + "|(?:of|for|the|in|at)\\b.*|(?:BS|EN|IEC)(?:\\s*\\(?EN\\)?)?\\s+\\d.*|k?(?:va|w|a)|amps?|volts?|hp",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern UNIT_LETTER = Pattern.compile("[AW]|HP");
+    /** {@code 2A}, {@code 12A}: floor and letter; no panel is rated so little but for 15 and 20 A. */
+    private static final Pattern UNIT_LETTER = Pattern.compile("[AW]|HP|(?:[1-9]|1[0-46-9]|2[1-9])[AK]");
     /** Words of the sheet's own language. */
     private static final Pattern OF_THE_SHEET = Pattern.compile(
             "\\b(?:schedules?|directory|directories|details?|diagram|legend|notes?|data|location|voltage|volts|designation"
@@ -39,14 +40,14 @@ public final class NameText {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BEHIND_DASH =
             Pattern.compile("(?<=\\d\\S{0,6})\\s+[-–—](?:\\s+.*)?$|(?<=^[A-Z])\\s+[-–—]\\s+\\p{L}{4}.*$");
-    private static final Pattern QUOTES = Pattern.compile("^[\"'“”‘’(\\[_]+|[\"'“”‘’)\\],;:_]+$");
+    private static final Pattern QUOTES = Pattern.compile("^[\"'“”‘’(\\[_]+|[\"'“”‘’)\\],;:_.]+$");
 
     /** {@code H, hall closet}: where the panel stands. */
     private static final Pattern BEHIND_COMMA = Pattern.compile("^([A-Z0-9][A-Z0-9./#-]{0,11}),\\s+(?=\\p{L}{3}).*$");
 
     private NameText() {}
 
-    /** Behind the word panel or a label for it {@code A}, {@code W} and {@code HP} are names; elsewhere they are units. */
+    /** Behind the word panel or a label for it {@code A}, {@code W}, {@code HP} and {@code 2A} are names; elsewhere units. */
     public static boolean isNameBehindItsWord(String text) {
         return isName(text) || UNIT_LETTER.matcher(name(text)).matches();
     }

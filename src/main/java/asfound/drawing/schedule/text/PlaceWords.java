@@ -8,7 +8,7 @@ public final class PlaceWords {
     private static final String WORD =
             "(?:ROOM|RM\\.?|CORRIDOR|CORR\\.?|LOBBY|BASEMENT|CLOSET|CLO\\.?|PENTHOUSE|ROOF|JANITOR|HALL|HALLWAY|STAIR|FLOOR|LEVEL|GARAGE"
                     + "|(?:WORK)?SHOP|KITCHEN|VESTIBULE|ATTIC|RISER|CUPBOARD|OFFICE|STORAGE|STORE|WAREHOUSE|LAUNDRY|LOUNGE|RECEPTION|GYM(?:NASIUM)?"
-                    + "|MECH(?:ANICAL)?\\.?|ELEC(?:TRICAL)?\\.?|BOILER|LAB(?:ORATORY)?|DOCK|YARD|WING)";
+                    + "|MECH(?:ANICAL)?\\.?|ELEC(?:TRICAL)?\\.?|BOILER|APT\\.?|APARTMENT|SUITE|LAB(?:ORATORY)?|DOCK|YARD|WING)";
 
     private static final Pattern PLACE = Pattern.compile(
             "(?:[A-Z0-9][\\w./'&-]*\\s+){0,3}?" + WORD + "(?:\\s+[A-Z0-9][\\w./'&-]*){0,3}", Pattern.CASE_INSENSITIVE);

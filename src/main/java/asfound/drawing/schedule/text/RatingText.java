@@ -22,6 +22,8 @@ public final class RatingText {
             "(?<![\\d.,/])(\\d{2,4})\\s*-?\\s*(?:A|AMPS?|AMPERES?)?\\s*[-,(]?\\s*(?:M\\.?L\\.?O\\b|MAIN\\s+LUGS?|LUGS\\s+ONLY)"
                     + "|(?:\\bM\\.?L\\.?O\\b\\.?|\\bLUGS?(?:\\s+ONLY)?)\\s*[-,:(@]?\\s*(\\d{2,4})\\s*(?:A|AMPS?|AMPERES?)\\b",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern WITH_UNIT =
+            Pattern.compile("(?<![\\d.,/-])(\\d{2,4})\\s*-?\\s*(?:A|AMPS?|AMPERES?)\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern BREAKER = Pattern.compile(
             "\\bM\\.?C\\.?C?\\.?B\\b\\.?|\\b(?:MAIN\\s+)?(?:CIRCUIT\\s+)?(?:BREAKER|BRKR|BKR)\\b|\\bMAIN\\s+C\\.?B\\b|\\bACB\\b|\\bCB\\b",
             Pattern.CASE_INSENSITIVE);
@@ -32,7 +34,7 @@ public final class RatingText {
     private static final Pattern ISOLATOR =
             Pattern.compile("\\bisolators?\\b|\\b(?:switch[- ]?)?disconnectors?\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern AMPS = Pattern.compile(
-            "(?<![\\d.A-Z/-])(\\d{2,4})(?![\\d.]|\\s*(?:V|Y|/\\d{2}|KA|K\\b|P\\b|W\\b|MM|AF))\\s*(?:A(?:T|MPS?|MPERES?)?\\b)?",
+            "(?:(?<![\\d.A-Z/-])|(?<=\\b[1-4]P-))(\\d{2,4})(?![\\d.]|\\s*(?:V|Y|/\\d{2}|KA|K\\b|P\\b|W\\b|MM|AF))\\s*(?:A(?:T|MPS?|MPERES?)?\\b)?",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BARE_KA = Pattern.compile(
             "(\\d{1,3}(?:,\\d{3})|\\d+(?:\\.\\d+)?)(?:\\s*(?:A|AMPS?|SYM\\.?|RMS|A\\.?I\\.?C\\.?|MIN\\.?))*",
@@ -68,7 +70,16 @@ public final class RatingText {
     /** What lugs are rated, which is what the bus is: {@code 100A MLO}, {@code MLO, 225 A}. */
     public static Optional<Integer> lugsOf(String text) {
         Matcher m = LUGS_A.matcher(text);
-        return m.find() ? Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2))) : Optional.empty();
+        if (m.find()) return Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2)));
+        return LUGS.matcher(text).find() ? onlyAmperes(text) : Optional.empty();
+    }
+
+    /** {@code 225A, 120/208V, 3 PHASE, 4 WIRE, M.L.O.}: the one rating of the line. */
+    private static Optional<Integer> onlyAmperes(String text) {
+        Matcher m = WITH_UNIT.matcher(text);
+        if (!m.find()) return Optional.empty();
+        Integer rating = Integer.valueOf(m.group(1));
+        return m.find() ? Optional.empty() : Optional.of(rating);
     }
 
     public static Optional<Mains> mains(String text) {

@@ -1,5 +1,6 @@
 package asfound.drawing.schedule.text;
 
+import java.text.Normalizer;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
@@ -11,7 +12,7 @@ public final class Texts {
     private static final Pattern LEADER = Pattern.compile("\\s*(?:[.·…_]\\s?){3,}$");
     private static final Pattern ARROW = Pattern.compile("[|¦│↓⇓▼↑⇑▲{}⎫⎬⎭I]");
     private static final Pattern DITTO = Pattern.compile(
-            "[\"“”'`´″〃,\\s]+|[-–—\\s(\\[]*(?:\"|''|″|〃|ditto|do\\.?|d[°º]|same(?: (?:breaker|bkr|brkr|c/?b|circuit|ckt|device|handle))?(?: as above)?|(?:[2-4][- ]?p(?:ole)?,? )?(?:as |see )?above|cont(?:\\.|'?d\\.?|inued)?"
+            "[\"“”'`´″〃,\\s]+|[-–—\\s(\\[]*(?:\"|''|″|〃|(?:ditto|do\\.?|d[°º]|[↳↪⤷└⮡])(?:\\s*(?:ckt\\.?|#)?\\s*\\d{1,3})?|same(?: (?:breaker|bkr|brkr|c/?b|circuit|ckt|device|handle))?(?: as above)?|(?:[2-4][- ]?p(?:ole)?,? )?(?:as |see )?above|cont(?:\\.|'?d\\.?|inued)?"
                     + "|(?:combined |tied |joined |part |see |same )?(?:with|w/|of|as|see)\\s*(?:ckts?\\.?|cir\\.?|circuits?|pos\\.?|no\\.?|#)?\\s*#?\\d{1,3})[-–—\\s)\\]]*",
             Pattern.CASE_INSENSITIVE);
 
@@ -37,6 +38,7 @@ public final class Texts {
     private static final String DITTO_LETTERS = "dDsScCaAwWtTjJpP";
 
     private static final Pattern AROUND = Pattern.compile("^[-–—:=,;_\\s]+(?=\\S)|[,;:_\\s]+$");
+    private static final Pattern ACCENTS = Pattern.compile("\\p{Mn}+");
     private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Pattern ABBREVIATED =
             Pattern.compile(".*(?:^|\\W)(?:w|c/w|w/o|b|o|h|f)/", Pattern.CASE_INSENSITIVE);
@@ -120,6 +122,15 @@ public final class Texts {
 
     private static boolean isFigure(char c) {
         return c >= '0' && c <= '9';
+    }
+
+    /** {@code tension} for {@code tensión}: who types a heading leaves its accents out or not. */
+    static String withoutAccents(String text) {
+        for (int i = 0; i < text.length(); i++)
+            if (text.charAt(i) >= 0xC0)
+                return ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
+                        .replaceAll("");
+        return text;
     }
 
     /** Without the marks and blanks that part a value from its label, and from what follows it. */

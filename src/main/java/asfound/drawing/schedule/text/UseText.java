@@ -12,11 +12,11 @@ public final class UseText {
     private static final String RATED = "(?:\\s*[-,/(]?\\s*\\d+\\s*(?:AMP|A|P|/\\s*\\d)\\b)*";
 
     private static final Pattern SPARE = Pattern.compile(AROUND
-            + "(?:(?:SPARES?|SPARE (?:BREAKER|BKR|CB|DEVICE|MCB|WAY|CIRCUIT|CKT)|FUTURE SPARE|UNUSED(?: BREAKER)?|R[EÉ]SERVE|RESERVA|RISERVA)"
+            + "(?:(?:SPARES?|SPARE (?:BREAKER|BKR|CB|DEVICE|MCB|WAY|CIRCUIT|CKT)|FUTURE SPARE|UNUSED(?: BREAKER)?|R[EÉ]SERVE|RESERVIERT|RESERVA|RISERVA)"
             + DEVICE + "|SPR?" + RATED + ")" + AROUND);
     private static final Pattern SPACE = Pattern.compile(AROUND
             + "(?:SPACES?|SPC|SPACE ONLY|(?:BUSSED|BUSED|PREPARED|FUTURE|EMPTY|OPEN|BLANK|UNUSED) SPACE|SPACE (?:AVAILABLE|AVAIL|BLANK)|SPACE (?:W/|WITH) ?(?:BUS|BUSS|BUSSING|HARDWARE|HDWE)"
-            + "|PROV(?:ISION|\\.)?(?: ONLY)?|PROVISION FOR (?:FUTURE|BREAKER)|BLANK(?: WAY| PLATE)?|SPARE WAY|SPACE ?/ ?BLANK|EMPTY|VACANT|NOT USED|UNUSED WAY|FILLER(?: PLATE)?)"
+            + "|PROV(?:ISION|\\.)?(?: ONLY)?|PROVISION FOR (?:FUTURE|BREAKER)|BLANK(?: WAY| PLATE)?|SPARE WAY|SPACE ?/ ?BLANK|EMPTY|VACANT|LIBRES?|LIBERO|DISPONIBLE|FREI|LEER(?:PLATZ)?|RESERVEPLATZ|VRIJ|NOT USED|UNUSED WAY|FILLER(?: PLATE)?)"
             + DEVICE + AROUND);
 
     private static final Pattern LOAD =
@@ -25,7 +25,7 @@ public final class UseText {
     /** What stands around a word for a spare or a space, and with what these words begin. */
     private static final String MARKS = " *()[]<>\"'.,:;#/-";
 
-    private static final String BEGINS = "SFUBPEOVNR";
+    private static final String BEGINS = "SFUBPEOVNRLD";
 
     private UseText() {}
 

@@ -1,0 +1,64 @@
+package asfound.drawing.schedule.header;
+
+import asfound.drawing.schedule.phrase.Phrase;
+import asfound.drawing.schedule.phrase.Phrases;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Headings of a list that stands beside a directory or over it, of fixtures or motors: {@code VOLTS} over {@code 120, 120, 277} is
+ * no label of the panel's voltage. Labels in a row with their values below have one row of them; below the headings of a list
+ * several columns go on, row by row.
+ */
+final class ListHeadings {
+
+    /** So many columns go on below the headings of a list. */
+    private static final int COLUMNS = 3;
+    /** Rows stand no further apart, in sizes of type. */
+    private static final double FARTHEST = 4;
+
+    private static final double UNEVEN = 0.3;
+
+    private final Phrases phrases;
+    private final Map<Phrase, Boolean> goesOn = new IdentityHashMap<>();
+
+    ListHeadings(Phrases phrases) {
+        this.phrases = phrases;
+    }
+
+    boolean isOne(Phrase label) {
+        if (!goesOn(label)) return false;
+        List<Phrase> others = new ArrayList<>();
+        for (Phrase p : phrases.near(label.centreY(), 0.4 * label.size())) if (p != label) others.add(p);
+        return others.stream().filter(this::goesOn).count() + 1 >= COLUMNS;
+    }
+
+    /** Two rows below it, as far apart as the first is from the heading, have an entry in its column, and neither is a label. */
+    private boolean goesOn(Phrase heading) {
+        return goesOn.computeIfAbsent(heading, this::hasRowsBelow);
+    }
+
+    private boolean hasRowsBelow(Phrase heading) {
+        Optional<Phrase> first = below(heading).filter(this::isEntry);
+        Optional<Phrase> second = first.flatMap(this::below).filter(this::isEntry);
+        if (second.isEmpty()) return false;
+        double a = first.get().centreY() - heading.centreY(),
+                b = second.get().centreY() - first.get().centreY();
+        return Math.abs(a - b) < UNEVEN * Math.max(a, b);
+    }
+
+    private boolean isEntry(Phrase p) {
+        return phrases.meanings().label(p).isEmpty();
+    }
+
+    private Optional<Phrase> below(Phrase p) {
+        Phrase next = null;
+        for (Phrase o : phrases.between(p.centreY() + 0.6 * p.size(), p.centreY() + FARTHEST * p.size()))
+            if (o.left() < p.right() && o.right() > p.left() && (next == null || o.centreY() < next.centreY()))
+                next = o;
+        return Optional.ofNullable(next);
+    }
+}
