@@ -70,6 +70,7 @@ final class ColumnCuts {
         }
         List<Double> out = new ArrayList<>(cuts);
         dropUseless(out);
+        dropWithinCells(out);
         MarkColumns.drop(out, entries, ruled);
         part(out);
         return out;
@@ -130,6 +131,32 @@ final class ColumnCuts {
             else if (weak) cuts.remove(i);
             else i++;
         }
+    }
+
+    /**
+     * Takes out the cuts between what is set to the left in a ruled cell and what stands in its middle, as an entry across several
+     * cells does: no row has both, and no more than one of them has a heading.
+     */
+    private void dropWithinCells(List<Double> cuts) {
+        for (int i = cuts.size() - 2; i > 0 && ruled.size() > 2; i--) {
+            double left = cuts.get(i - 1), cut = cuts.get(i), right = cuts.get(i + 1);
+            boolean inCell = !ruled.contains(cut) && ruled.lower(cut) != null && ruled.higher(cut) != null;
+            if (!inCell || spines.stream().anyMatch(s -> s.centreX() > left && s.centreX() < right)) continue;
+            boolean headed = !headings.of(left, cut).text().isEmpty()
+                    && !headings.of(cut, right).text().isEmpty();
+            if (!headed && !standBeside(left, cut, right)) cuts.remove(i);
+        }
+    }
+
+    /** In one row at least something stands on both sides of a cut. */
+    private boolean standBeside(double left, double cut, double right) {
+        for (Phrase a : entries) {
+            if (a.left() < left || a.right() > cut) continue;
+            for (Phrase b : entries)
+                if (b.left() > cut && b.right() < right && Math.abs(a.centreY() - b.centreY()) < 0.5 * size)
+                    return true;
+        }
+        return false;
     }
 
     /** Not two texts stand there. */

@@ -2,6 +2,7 @@ package asfound.drawing.schedule.device;
 
 import asfound.drawing.schedule.row.Row;
 import asfound.drawing.schedule.text.Role;
+import asfound.drawing.schedule.text.Texts;
 import asfound.drawing.schedule.text.UseText;
 import asfound.model.Directory.Use;
 import java.util.ArrayList;
@@ -220,7 +221,13 @@ final class Devices {
         int first = device.positions().get(0);
         for (int k = 1; k < 3; k++) {
             Integer at = rowOf.get(first + k * step);
-            if (at == null || taken.contains(at) || !rows.get(at).isWithoutDevice()) return;
+            if (at == null || taken.contains(at)) return;
+            if (goesOnInWay(device.head(), rows.get(at))) {
+                take(at, device);
+                device.addPosition(rows.get(at).number());
+                continue;
+            }
+            if (!rows.get(at).isWithoutDevice()) return;
             if (isJoinedToOther(at, device)) return;
             Row next = rows.get(at);
             if (!rated && !next.hasArrow()) return;
@@ -228,6 +235,17 @@ final class Devices {
             take(at, device);
             device.addPosition(next.number());
         }
+    }
+
+    /** {@code 40 Combi oven, 40 ″, 40 ″} on the three phases of a way: one device, whose rating is printed beside each. */
+    private static boolean goesOnInWay(Row head, Row next) {
+        boolean sameWay = head.token().isPresent()
+                && next.token().isPresent()
+                && head.token().get().text().isWay()
+                && next.token().get().text().isWay()
+                && head.token().get().text().first()
+                        == next.token().get().text().first();
+        return sameWay && Texts.isDitto(next.text(Role.DESCRIPTION)) && !next.isWithoutDevice() && next.repeats(head);
     }
 
     /** A cell of another device's row, joined over several, reaches down to this one. */

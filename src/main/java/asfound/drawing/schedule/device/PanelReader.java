@@ -6,6 +6,7 @@ import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.row.Leftover;
 import asfound.drawing.schedule.row.Row;
 import asfound.drawing.schedule.row.RowReader;
+import asfound.drawing.schedule.table.AcrossWays;
 import asfound.drawing.schedule.table.Side;
 import asfound.drawing.schedule.table.Table;
 import asfound.drawing.schedule.text.Looks;
@@ -67,6 +68,7 @@ public final class PanelReader {
                 && changes > 2 * parts.size()
                 && parts.values().stream().noneMatch(Part::isDense);
         parts.forEach((name, part) -> {
+            if (AcrossWays.isAcross(table)) DevicesAcross.join(part.drafts);
             part.drafts.sort(Comparator.comparingInt(d -> d.positions().get(0)));
             withoutPolesOfOthers(part.drafts);
             Box box = name.isEmpty()

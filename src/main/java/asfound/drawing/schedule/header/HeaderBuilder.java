@@ -3,6 +3,7 @@ package asfound.drawing.schedule.header;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.schedule.phrase.Meanings;
 import asfound.drawing.schedule.phrase.Phrase;
+import asfound.drawing.schedule.text.Abbreviations;
 import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.RatingText;
 import asfound.drawing.schedule.text.SystemText;
@@ -36,7 +37,7 @@ final class HeaderBuilder {
             Pattern.compile("\\b(?:Ipf|Ipscc?|PSCC?|PFC)\\b[\\s:=]*[\\d.,]+\\s*(?:kA)?", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern LOCATED =
-            Pattern.compile("\\b(?:located (?:in|at)|location)\\s+([^,;]+)", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("\\b(?:located(?: (?:in|at|on))?|location)\\s+([^,;]+)", Pattern.CASE_INSENSITIVE);
     private static final Pattern FED = Pattern.compile(
             "(?:\\b(?:fed (?:from|by|via)|supplied (?:from|by)|feed(?:er)? from)|(?:^|[.,;•|]\\s+)from)\\s+([^,;]+)",
             Pattern.CASE_INSENSITIVE);
@@ -75,9 +76,7 @@ final class HeaderBuilder {
         for (Value v : region.values())
             if (v.field() != Field.OTHER && !v.field().isTotal()) loose(v.text(), v.box(), v.field());
         title(region);
-        for (Phrase p : region.loose()) {
-            loose(p.text(), p.box(), Field.OTHER);
-        }
+        for (Phrase p : region.loose()) if (!Abbreviations.isExplained(p.text())) loose(p.text(), p.box(), Field.OTHER);
         if (!best.containsKey(Field.LOCATION)) UnlabelledPlace.in(region).ifPresent(v -> best.put(Field.LOCATION, v));
     }
 
@@ -95,6 +94,11 @@ final class HeaderBuilder {
     /** Takes the name from a text where it is a title, and nothing else has named the panel. */
     void title(Phrase p) {
         name.title(p);
+    }
+
+    /** Takes the name from a heading that is nothing else. */
+    void heading(Phrase p) {
+        name.heading(p);
     }
 
     /** Where nothing else names the panel: a name that stands alone. */

@@ -92,6 +92,8 @@ public final class Headers {
         for (Where where : others) if (!isAnothers(t, where, main)) further(builder, region(t, where));
         if (!builder.isNamed()) TurnedTitles.of(phrases.turned(), tables.get(t)).ifPresent(builder::title);
         builder.loneName(region(t, main));
+        if (!builder.isNamed())
+            LoneHeading.over(phrases, tables.get(t), lineHeight(t)).ifPresent(builder::heading);
         Set<Box> labelled = new HashSet<>();
         for (Where where : Where.values()) {
             LabelReader.Labelled region = region(t, where);

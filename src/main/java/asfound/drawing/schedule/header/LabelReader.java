@@ -21,6 +21,7 @@ final class LabelReader {
 
     private static final Pattern RUN_INTO = Pattern.compile("^(?:from|by)(?=\\p{Lu})");
     private static final Pattern OF = Pattern.compile("for|of|to", Pattern.CASE_INSENSITIVE);
+    private static final Pattern OWN_NAME = Pattern.compile("S?M?DB\\s\\d", Pattern.CASE_INSENSITIVE);
     private static final Pattern ROOM = Pattern.compile("(?i)rm\\.?|room");
 
     private final List<Value> values = new ArrayList<>();
@@ -91,7 +92,7 @@ final class LabelReader {
             int end = label.get().end(),
                     next = nextLabel(words, end, label.get().marked());
             // 'Room 12' by itself is a place as it stands
-            int from = !label.get().marked() && ROOM.matcher(words.get(i)).matches() ? i : end;
+            int from = !label.get().marked() && ROOM.matcher(words.get(end - 1)).matches() ? end - 1 : end;
             String rest = end == next ? "" : value(label.get().field(), words.subList(from, next));
             if (rest.isEmpty() && next == words.size()) {
                 if (i == 0 || label.get().marked()) {
@@ -126,6 +127,10 @@ final class LabelReader {
 
     /** {@code MOTOR CONTROL CENTER MCC-2}: its first word alone would be a label of another thing. */
     private boolean isKindInTitle(Phrase p, Labels.Label label) {
+        // 'DB 5': the letters of its kind are a part of the name
+        if (label.field() == Field.DESIGNATION
+                && !label.marked()
+                && OWN_NAME.matcher(p.text()).lookingAt()) return true;
         return label.field() == Field.OTHER
                 && !label.marked()
                 && meanings.name(p.text()).isPresent();

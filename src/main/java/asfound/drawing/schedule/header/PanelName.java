@@ -3,6 +3,7 @@ package asfound.drawing.schedule.header;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.schedule.phrase.Meanings;
 import asfound.drawing.schedule.phrase.Phrase;
+import asfound.drawing.schedule.text.Abbreviations;
 import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.NameText;
 import asfound.drawing.schedule.text.Value;
@@ -37,8 +38,13 @@ final class PanelName {
 
     /** A text where it is a title: {@code PANEL L2A}. */
     void title(Phrase p) {
-        if (designation.isBlank())
+        if (designation.isBlank() && !Abbreviations.isExplained(p.text()))
             meanings.name(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));
+    }
+
+    /** A heading that is nothing but the name. */
+    void heading(Phrase p) {
+        designation = Stated.of(NameText.name(p.text()), p.text(), sheet.place(p.box()));
     }
 
     /** A name that stands beside a title without one, or alone. */

@@ -80,7 +80,9 @@ final class ColumnGaps {
         if (!wide && !GapTally.isFigure(a) && !GapTally.isPosition(a)) return false;
         GapTally tally = new GapTally(a, b);
         for (int i = line - 1; i >= 0 && near(lines.get(i), a); i--) tally.add(lines.get(i));
+        tally.up();
         for (int i = line + 1; i < lines.size() && near(lines.get(i), a); i++) tally.add(lines.get(i));
+        tally.down();
         return GapTally.isPosition(a) && tally.isBeginningOfColumn()
                 || wide && tally.isColumn()
                 || !wide && GapTally.isFigure(a) && tally.isColumnOfFigures();

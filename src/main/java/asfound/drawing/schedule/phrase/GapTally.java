@@ -12,6 +12,7 @@ final class GapTally {
     private static final int ROWS_THAT_BEGIN = 6;
 
     private static final int ROWS_OF_FIGURES = 4;
+    private static final int LONG_TABLE = 8;
     private static final Pattern POSITIONS = Pattern.compile("\\d+(?:[-,/&]\\d+)*");
     private static final Pattern FIGURE = Pattern.compile("\\d[\\d.,]*");
 
@@ -24,6 +25,10 @@ final class GapTally {
     private int beginThere;
     private int beginAfterBlank;
     private int across;
+    /** Lines that run across the gap beyond the last row that shows it: a heading above a table, a note below it. */
+    private int beyond;
+
+    private int above;
     private int figures;
     private double shortest;
     private double longest;
@@ -55,12 +60,27 @@ final class GapTally {
             over |= from < right - slack && to > left + slack;
             last = to;
         }
-        if (over) across++;
+        if (over) beyond++;
         else {
+            if (ends && begins) {
+                across += beyond;
+                beyond = 0;
+            }
             if (ends) endThere++;
             if (begins) beginThere++;
             if (after && line.stream().anyMatch(this::isLikeFirst)) beginAfterBlank++;
         }
+    }
+
+    /** All lines above were added; those below follow. */
+    void up() {
+        above = beyond;
+        beyond = 0;
+    }
+
+    /** All lines were added; beside so long a table what stands beyond it does not matter. */
+    void down() {
+        if (Math.min(endThere, beginThere) < LONG_TABLE) across += above + beyond;
     }
 
     /** Positions stand under the one that ends at the gap. */

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 
 /**
  * Positions as written: {@code 7}, {@code 7,9,11}, {@code 7-9-11}; on boards with ways and phases {@code 3L1},
- * {@code 3L1/L2/L3}.
+ * {@code 3L1/L2/L3}, {@code R3Y3B3}.
  *
  * @param numbers the numbers written, in their order, at least one: positions, or ways where phases are written
  * @param phases 1 to 3 for each phase written beside the way; empty where none is
@@ -34,7 +34,7 @@ public record PositionText(List<Integer> numbers, List<Integer> phases, String r
     private static final Pattern FIRST_TO_LAST = Pattern.compile(".*L1\\s*[-–]\\s*(\\d{1,2}\\s*)?L3");
     private static final Pattern WAY = Pattern.compile(
             "(\\d{1,2})\\s*[-./ ]?\\s*((?:L[123]|[RYB]|TP&?N?)(?:\\s*[-,/&+ ]?\\s*(?:\\d{1,2}\\s*[-./ ]?\\s*)?(?:L[123]|[RYB]))*)"
-                    + "|((?:L[123]|[RYB]))\\s*[-./ ]?\\s*(\\d{1,2})",
+                    + "|((?:L[123]|[RYB]))\\s*[-./ ]?\\s*(\\d{1,2})((?:\\s*[-,/&+]?\\s*[RYB]\\s*[-./ ]?\\s*\\4(?!\\d))*)",
             Pattern.CASE_INSENSITIVE);
 
     public PositionText {
@@ -136,7 +136,7 @@ public record PositionText(List<Integer> numbers, List<Integer> phases, String r
 
     private static Optional<PositionText> way(Matcher m, String raw) {
         int way = Integer.parseInt(m.group(1) != null ? m.group(1) : m.group(4));
-        String phases = (m.group(2) != null ? m.group(2) : m.group(3)).toUpperCase(java.util.Locale.ROOT);
+        String phases = (m.group(2) != null ? m.group(2) : m.group(3) + m.group(5)).toUpperCase(java.util.Locale.ROOT);
         if (way < 1) return Optional.empty();
         if (phases.startsWith("TP")) return Optional.of(new PositionText(List.of(way), List.of(1, 2, 3), raw));
         List<Integer> found = new ArrayList<>();

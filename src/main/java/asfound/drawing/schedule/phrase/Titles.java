@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 public final class Titles {
 
     private static final String KIND =
-            "(?:(?:EMERGENCY|NORMAL|CRITICAL|LIFE\\s+SAFETY|ESSENTIAL|STANDBY|ELECTRICAL|RECEPTACLE|MECHANICAL|EQUIPMENT|MAIN|BRANCH(?:\\s+CIRCUIT)?|SUB|EXISTING|NEW|SERVICE|DISTRIBUTION|FEEDER|HOUSE|\\(E\\)|\\(N\\))[\\s-]+)?(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|FEED(?:ER)?\\s+PILLAR|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?(?:BOARD|GEAR)|MOTOR\\s+CONTROL\\s+CENT(?:ER|RE)|CONSUMER\\s+UNIT|BOARD|D\\.?B\\.?(?=\\s)|PANNEAU|TABLERO|UNTERVERTEILUNG|VERTEILER|VERDEELKAST|VERDELER|GROEPENKAST"
+            "(?:(?:EMERGENCY|NORMAL|CRITICAL|LIFE\\s+SAFETY|ESSENTIAL|STANDBY|ELECTRICAL|RECEPTACLE|MECHANICAL|EQUIPMENT|MAIN|BRANCH(?:\\s+CIRCUIT)?|SUB|EXISTING|NEW|SERVICE|LIGHTING|POWER|DISTRIBUTION|FEEDER|HOUSE|\\(E\\)|\\(N\\))[\\s-]+)?(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|FEED(?:ER)?\\s+PILLAR|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?(?:BOARD|GEAR)|MOTOR\\s+CONTROL\\s+CENT(?:ER|RE)|CONSUMER\\s+UNIT|BOARD|D\\.?B\\.?(?=\\s)|PANNEAU|TABLERO|UNTERVERTEILUNG|VERTEILER|VERDEELKAST|VERDELER|GROEPENKAST"
                     + "|(?:TABLEAU|COFFRET|CUADRO|QUADRO)(?=\\s+(?!DE\\b)\\S*[A-Z]))";
     private static final String SHEET =
             "(?:SCHEDULE|DIRECTORY|CIRCUIT\\s+DIRECTORY|CIRCUIT\\s+SCHEDULE|CIRCUIT\\s+CHART|(?:BREAKER|CIRCUIT)\\s+LIST|CIRCUIT\\s+LEGEND|C[ÉE]DULE)";
@@ -40,7 +40,8 @@ public final class Titles {
 
     /** {@code DB4 – Workshop}: a board's own name begins with the letters of its kind, and what it serves follows. */
     private static final Pattern OWN_KIND =
-            Pattern.compile("^((?:SM|SUB|[A-Z])?DB[-/. ]?(?=[A-Z0-9./-]*\\d)[A-Z0-9./-]{1,12})(?=\\s+[-–—(]|:|$)");
+            Pattern.compile("^((?:SM|SUB|[A-Z])?DB[-/. ]?(?=[A-Z0-9./-]*\\d)[A-Z0-9./-]{1,12})(?=\\s+[-–—(]|:|$)"
+                    + "|^(?:SM|SUB|[A-Z])?DB-[A-Z]{1,8}$");
 
     /** {@code BUSWAY BD-1 PLUG-IN UNITS}. */
     private static final Pattern BUSWAY =
@@ -132,17 +133,17 @@ public final class Titles {
     }
 
     private static Optional<String> nameBy(String t) {
-        for (Pattern p : new Pattern[] {AFTER, BEFORE, NAMED, NAME_OF_KIND, OWN_KIND, BUSWAY}) {
+        for (Pattern p : new Pattern[] {OWN_KIND, AFTER, BEFORE, NAMED, NAME_OF_KIND, BUSWAY}) {
             Matcher m = p.matcher(t);
             if (!m.find()) continue;
-            String name = NameText.name(m.group(1));
+            String name = NameText.name(m.group(1) == null ? m.group() : m.group(1));
             if (p == BEFORE && NUMBER_OF_SECTION.matcher(m.group(1)).matches()) continue;
             // 'MEMO: Panel directory as posted' is running text
             if (p == BEFORE && !Texts.hasFigure(name) && !m.hitEnd()) continue;
             boolean telling = name.chars().anyMatch(Character::isDigit)
                     || name.length() <= 6 && name.equals(name.toUpperCase(java.util.Locale.ROOT));
             if (p == BEFORE && KIND_ALONE.matcher(name).matches()) continue;
-            if (telling
+            if ((telling || p == OWN_KIND)
                     && NameText.isNameBehindItsWord(name)
                     && !NO_NAME.matcher(name).matches()) return Optional.of(name);
         }

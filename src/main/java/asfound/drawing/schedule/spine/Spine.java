@@ -34,7 +34,7 @@ public final class Spine {
      * @param heading where a heading above it says that these are positions
      */
     public Spine(List<Token> tokens, Optional<Box> heading) {
-        this.tokens = List.copyOf(tokens);
+        this.tokens = FirstToLast.of(tokens);
         this.heading = heading;
         left = tokens.stream().mapToDouble(t -> t.phrase().left()).min().orElse(0);
         right = tokens.stream().mapToDouble(t -> t.phrase().right()).max().orElse(0);

@@ -83,8 +83,18 @@ public final class Headings {
                 out.put(Role.PHASE, 0.3);
             }
             // the third phase beside R and Y, which are claimed first
-            case "b", "b kw", "b kva", "b va", "b w", "kw b", "kva b", "va b", "ph b", "phase b" ->
-                out.put(Role.LOAD_C, 0.7);
+            case "b",
+                    "b kw",
+                    "b kva",
+                    "b va",
+                    "b w",
+                    "b watts",
+                    "watts b",
+                    "kw b",
+                    "kva b",
+                    "va b",
+                    "ph b",
+                    "phase b" -> out.put(Role.LOAD_C, 0.7);
             case "c" -> out.put(Role.WIRE, 0.5);
             case "load", "loads", "charge", "carga", "carico" -> out.put(Role.LOAD, 0.9);
             case "amps", "amp", "amperes" -> out.put(Role.LOAD, 0.3);

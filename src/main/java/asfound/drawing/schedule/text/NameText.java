@@ -38,8 +38,8 @@ public final class NameText {
     private static final Pattern WITH_VOLTAGE = Pattern.compile(
             "^([A-Z0-9][A-Z0-9./#-]{0,15})[\\s,–—-]+\\d{3}Y?\\s*/\\s*\\d{3}Y?\\s*V?(?:OLTS?)?\\b.*$",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern BEHIND_DASH =
-            Pattern.compile("(?<=\\d\\S{0,6})\\s+[-–—](?:\\s+.*)?$|(?<=^[A-Z])\\s+[-–—]\\s+\\p{L}{4}.*$");
+    private static final Pattern BEHIND_DASH = Pattern.compile(
+            "(?<=\\d\\S{0,6})\\s+[-–—](?:\\s+.*)?$|(?<=^(?:[A-Z]|[A-Z]{1,4}-[A-Z]{1,5}))\\s+[-–—]\\s+\\p{L}{4}.*$");
     private static final Pattern QUOTES = Pattern.compile("^[\"'“”‘’(\\[_]+|[\"'“”‘’)\\],;:_.]+$");
 
     /** {@code H, hall closet}: where the panel stands. */

@@ -24,7 +24,7 @@ public final class Values {
             Pattern.CASE_INSENSITIVE);
     /** {@code 230V single phase}: a kind of supply, and no equipment that gives it. */
     private static final Pattern SYSTEM_ALONE = Pattern.compile(
-            "\\d{3}Y?(?:/\\d{3}Y?)?\\s*V(?:AC|OLTS?)?(?:[,\\s]+(?:SINGLE|THREE|[1-5])?[\\s-]*(?:PHASE|PH|WIRE|W)\\b)*",
+            "\\d{3}Y?(?:/\\d{3}Y?)?\\s*V(?:AC|OLTS?)?(?:[,\\s]+(?:SINGLE|THREE|[1-5])?[\\s-]*(?:PHASE|PH|WIRE|W)\\b)*(?:[,\\s]+(?:TN-?C?-?S|TT|IT|\\d{2}\\s*HZ)\\b)*",
             Pattern.CASE_INSENSITIVE);
     /** {@code 60A MCB} behind {@code 125A BUS}: what stands behind the word is another thing's. */
     private static final Pattern RATING_OF_MAIN =

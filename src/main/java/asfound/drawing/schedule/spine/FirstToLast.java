@@ -1,0 +1,56 @@
+package asfound.drawing.schedule.spine;
+
+import asfound.drawing.schedule.phrase.PositionText;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+
+/**
+ * Devices written with their first and last pole, {@code 7-9}, where positions are counted one by one down a column: 6 stands before
+ * it, 10 behind it, and 8 nowhere else. Where they are odd on one side and even on the other, {@code 7-9} is 7 and 9.
+ */
+final class FirstToLast {
+
+    private static final Pattern WRITTEN = Pattern.compile("\\d{1,3}\\s*[-–—]\\s*\\d{1,3}");
+
+    private FirstToLast() {}
+
+    static List<Spine.Token> of(List<Spine.Token> tokens) {
+        if (tokens.stream().noneMatch(FirstToLast::mayBe)) return List.copyOf(tokens);
+        Set<Integer> all = new HashSet<>();
+        tokens.forEach(t -> all.addAll(t.text().numbers()));
+        return IntStream.range(0, tokens.size())
+                .mapToObj(i -> isOne(tokens, i, all) ? whole(tokens.get(i)) : tokens.get(i))
+                .toList();
+    }
+
+    private static boolean mayBe(Spine.Token t) {
+        List<Integer> numbers = t.text().numbers();
+        return !t.text().isWay()
+                && numbers.size() == 2
+                && numbers.get(1) == numbers.get(0) + 2
+                && WRITTEN.matcher(t.text().raw().strip()).matches();
+    }
+
+    private static boolean isOne(List<Spine.Token> tokens, int i, Set<Integer> all) {
+        if (!mayBe(tokens.get(i))) return false;
+        int first = tokens.get(i).text().first();
+        boolean before = i == 0 ? first == 1 : last(tokens.get(i - 1)) == first - 1;
+        boolean behind = i + 1 == tokens.size() || tokens.get(i + 1).text().first() == first + 3;
+        return before && behind && tokens.size() > 1 && !all.contains(first + 1);
+    }
+
+    private static int last(Spine.Token t) {
+        List<Integer> numbers = t.text().numbers();
+        return numbers.get(numbers.size() - 1);
+    }
+
+    private static Spine.Token whole(Spine.Token t) {
+        int first = t.text().first();
+        PositionText text = new PositionText(
+                List.of(first, first + 1, first + 2), List.of(), t.text().raw());
+        return new Spine.Token(text, t.phrase());
+    }
+}

@@ -1,0 +1,72 @@
+package asfound.drawing.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import asfound.model.Directory;
+import asfound.model.Directory.Mains;
+import java.io.IOException;
+import org.junit.jupiter.api.Test;
+
+/** Headers beside what else stands on a sheet, which says nothing of the panel. */
+class HeadersAmongListsTest {
+
+    private static final double[] AT = {40, 80, 200, 240};
+
+    private static DrawnSheet rows(DrawnSheet s, double y) throws IOException {
+        s.line(y, AT, "CKT", "LOAD", "AMP", "P");
+        for (int r = 1; r <= 8; r++) s.line(y + 14 * r, AT, "" + r, "LIGHTS ROOM " + r, "20", "1");
+        return s;
+    }
+
+    @Test
+    void the_column_of_a_list_of_fixtures_is_no_value_of_the_panel() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] list = {330, 360, 450, 500, 540};
+            s.text(330, 30, "FIXTURE LIST").line(44, list, "TYPE", "FITTING", "VOLTS", "W", "MOUNTING");
+            s.line(58, list, "A", "LED TROFFER", "277", "42", "RECESSED");
+            s.line(72, list, "B", "VAPOR TIGHT", "277", "38", "SURFACE");
+            s.line(86, list, "C", "DOWNLIGHT", "277", "14", "RECESSED");
+            s.text(40, 60, "PANEL K1").text(40, 74, "208Y/120V, 3PH, 4W");
+            Directory d = rows(s, 110).directory();
+            assertThat(d.header().voltage().raw()).contains("208Y/120");
+            assertThat(d.header().mounting().isBlank()).isTrue();
+        }
+    }
+
+    @Test
+    void an_abbreviation_that_is_explained_says_nothing_of_the_mains() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            rows(s, 60).text(40, 40, "PANEL K2  -  225A MAIN BREAKER").text(40, 230, "MLO MAIN LUGS ONLY");
+            Directory d = s.directory();
+            assertThat(d.header().mains().value()).contains(Mains.BREAKER);
+        }
+    }
+
+    @Test
+    void a_rating_with_main_lugs_elsewhere_in_its_line_is_that_of_the_bus() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            rows(s, 60).text(40, 40, "PANEL K3, 225A, 120/208 VOLT, 3 PHASE, 4 WIRE, M.L.O.");
+            Directory d = s.directory();
+            assertThat(d.header().busA().value()).contains(225);
+            assertThat(d.header().mains().value()).contains(Mains.LUGS);
+        }
+    }
+
+    @Test
+    void a_room_keeps_its_word() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            rows(s, 60).text(40, 30, "PANEL K4").text(40, 42, "LOCATION ROOM 118");
+            assertThat(s.directory().header().location().raw()).isEqualTo("ROOM 118");
+        }
+    }
+
+    @Test
+    void a_name_behind_the_word_for_a_panel_may_look_like_a_phase() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.line(40, new double[] {40, 80, 130, 190}, "PANEL", "L3", "LOCATION", "THIRD FLOOR HALL");
+            Directory d = rows(s, 60).directory();
+            assertThat(d.panel()).isEqualTo("L3");
+            assertThat(d.header().location().raw()).isEqualTo("THIRD FLOOR HALL");
+        }
+    }
+}
