@@ -35,6 +35,27 @@ class ListsOfSeveralPanelsTest {
     }
 
     @Test
+    void columns_before_the_positions_say_where_each_panel_is_and_what_feeds_it() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {40, 90, 150, 210, 270, 310, 340};
+            s.line(40, at, "Panel", "Location", "Volts", "Fed from", "Circuit", "A", "Load");
+            for (int r = 0; r < 10; r++) {
+                String[] panel = r < 5
+                        ? new String[] {"1LA", "Rm 119", "208Y/120", "MDP"}
+                        : new String[] {"2HA", "Rm 219", "480Y/277", r == 7 ? "T-2" : "MSB"};
+                s.line(54 + 14 * r, at, panel[0], panel[1], panel[2], panel[3], "" + (1 + r % 5), "20", "Lights " + r);
+            }
+            List<Directory> read = s.read().directories();
+            assertThat(read).extracting(Directory::panel).containsExactly("1LA", "2HA");
+            assertThat(read.get(0).header().location().raw()).isEqualTo("Rm 119");
+            assertThat(read.get(0).header().fedFrom().raw()).isEqualTo("MDP");
+            assertThat(read.get(1).header().voltage().raw()).isEqualTo("480Y/277");
+            // its rows do not agree
+            assertThat(read.get(1).header().fedFrom().isBlank()).isTrue();
+        }
+    }
+
+    @Test
     void the_same_breaker_written_in_words_carries_a_device_on() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 26, "PANEL 1PA");

@@ -3,7 +3,6 @@ package asfound.drawing.schedule.header;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.schedule.phrase.Meanings;
 import asfound.drawing.schedule.phrase.Phrase;
-import asfound.drawing.schedule.text.Abbreviations;
 import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.RatingText;
 import asfound.drawing.schedule.text.SystemText;
@@ -42,6 +41,9 @@ final class HeaderBuilder {
             "(?:\\b(?:fed (?:from|by|via)|supplied (?:from|by)|feed(?:er)? from)|(?:^|[.,;•|]\\s+)from)\\s+([^,;]+)",
             Pattern.CASE_INSENSITIVE);
 
+    /** Sums differ from their total by no more, as a share of it. */
+    private static final double ROUNDED = 0.001;
+
     private final Sheet sheet;
     private final PanelName name;
     private final MainDevice main;
@@ -66,6 +68,7 @@ final class HeaderBuilder {
             Value known = here.get(v.field());
             if (known == null || v.weight() > known.weight()) here.put(v.field(), v);
         }
+        sumOfOthers(region.values()).ifPresent(v -> here.put(Field.LOAD_TOTAL, v));
         here.forEach(best::putIfAbsent);
         unfit.addAll(region.unfit());
         labelled(region.values());
@@ -76,8 +79,24 @@ final class HeaderBuilder {
         for (Value v : region.values())
             if (v.field() != Field.OTHER && !v.field().isTotal()) loose(v.text(), v.box(), v.field());
         title(region);
-        for (Phrase p : region.loose()) if (!Abbreviations.isExplained(p.text())) loose(p.text(), p.box(), Field.OTHER);
+        for (Phrase p : region.loose()) loose(p.text(), p.box(), Field.OTHER);
         if (!best.containsKey(Field.LOCATION)) UnlabelledPlace.in(region).ifPresent(v -> best.put(Field.LOCATION, v));
+    }
+
+    /** Of several totals that which is the sum of the others: theirs are those of the phases. */
+    private static Optional<Value> sumOfOthers(List<Value> values) {
+        List<Value> totals =
+                values.stream().filter(v -> v.field() == Field.LOAD_TOTAL).toList();
+        double all = totals.stream().mapToDouble(HeaderBuilder::figure).sum();
+        return totals.size() < 3
+                ? Optional.empty()
+                : totals.stream()
+                        .filter(v -> Math.abs(2 * figure(v) - all) < ROUNDED * all)
+                        .findFirst();
+    }
+
+    private static double figure(Value v) {
+        return Values.figure(v.text()).orElse(0.0);
     }
 
     /** Takes the name from the title nearest to the directory, though its first words be a label: {@code PANEL: L2A}. */

@@ -6,6 +6,7 @@ import asfound.drawing.schedule.phrase.HeaderWords.Piece;
 import asfound.drawing.schedule.phrase.Meanings;
 import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
+import asfound.drawing.schedule.text.Abbreviations;
 import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.Labels;
 import asfound.drawing.schedule.text.Texts;
@@ -55,7 +56,10 @@ final class LabelReader {
     }
 
     static Labelled read(Sheet sheet, List<Phrase> phrases, Meanings meanings) {
-        List<Phrase> parted = Wrapped.whole(sheet, HeaderWords.parted(Ticks.chosen(phrases)), meanings);
+        List<Phrase> own = phrases.stream()
+                .filter(p -> !Abbreviations.isExplained(p.text()))
+                .toList();
+        List<Phrase> parted = Wrapped.whole(sheet, HeaderWords.parted(Ticks.chosen(own)), meanings);
         LabelReader reader = new LabelReader(meanings);
         for (Phrase p : parted) reader.phrase(p);
         LoneLabels lone = new LoneLabels(sheet, Phrases.of(parted, meanings), reader.lone);

@@ -216,7 +216,13 @@ final class LoneLabels {
                 .filter(p -> p != label && p.left() >= label.right() - 0.5)
                 .filter(p -> Math.abs(p.centreY() - label.centreY()) < 0.55 * Math.max(p.size(), label.size()))
                 .min(Comparator.comparingDouble(Phrase::left))
-                .filter(p -> p.left() - label.right() < 40 * label.size() || isNextCell(label, p));
+                .filter(p -> p.left() - label.right() < 40 * label.size() || isNextCell(label, p))
+                .filter(p -> p.left() - label.right() < NEAR * label.size() || isOfOneType(p, label));
+    }
+
+    /** The number of a note in other type far off on the same level belongs to no label. */
+    private static boolean isOfOneType(Phrase p, Phrase label) {
+        return Math.abs(p.size() - label.size()) < 0.12 * label.size();
     }
 
     private Optional<Phrase> below(Phrase label) {

@@ -3,7 +3,6 @@ package asfound.drawing.schedule.header;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.schedule.phrase.Meanings;
 import asfound.drawing.schedule.phrase.Phrase;
-import asfound.drawing.schedule.text.Abbreviations;
 import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.NameText;
 import asfound.drawing.schedule.text.Value;
@@ -38,7 +37,7 @@ final class PanelName {
 
     /** A text where it is a title: {@code PANEL L2A}. */
     void title(Phrase p) {
-        if (designation.isBlank() && !Abbreviations.isExplained(p.text()))
+        if (designation.isBlank())
             meanings.name(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));
     }
 

@@ -154,7 +154,8 @@ public final class SheetReader {
                     d.loads().stream().map(l -> placed(l, where)).toList(),
                     where));
         }
-        Directory.Header head = circuits.name().isEmpty() ? header.header() : named(circuits.name(), place);
+        Directory.Header head =
+                circuits.name().isEmpty() ? header.header() : new ListedPanel(sheet, phrases, table, circuits).header();
         String panel = head.designation().or(fallback);
         Doubts relied =
                 Reliability.of(circuits, leftovers, table, head.designation().isStated(), sheet::place);
@@ -194,23 +195,6 @@ public final class SheetReader {
     private static boolean isPaired(Table table) {
         return table.sides().size() == 2
                 && table.sides().stream().map(Side::spine).allMatch(s -> s.isOdd() || s.isEven());
-    }
-
-    /** The header of one panel of a combined list: its name alone. */
-    private static Directory.Header named(String name, Place place) {
-        Directory.Header none = Directory.Header.empty();
-        return new Directory.Header(
-                Stated.text(name, place),
-                none.location(),
-                none.fedFrom(),
-                none.voltage(),
-                none.phases(),
-                none.wires(),
-                none.busA(),
-                none.mainA(),
-                none.mains(),
-                none.interruptingKA(),
-                none.mounting());
     }
 
     private static <T> Stated<T> placed(Stated<T> stated, Place where) {
