@@ -1,37 +1,36 @@
 package asfound.drawing.schedule.phrase;
 
-import asfound.drawing.schedule.text.Field;
-import asfound.drawing.schedule.text.Headings;
 import asfound.drawing.schedule.text.Labels;
 import asfound.drawing.schedule.text.Looks;
 import asfound.drawing.schedule.text.Role;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /**
  * What the texts of one sheet mean as entries, headings, labels and titles. Each is asked for again by every table, and once more by
- * whoever looks for names: it is looked at once.
+ * whoever looks for names: it is looked at once. What hangs on the text alone was perhaps known before from another sheet.
  */
 public final class Meanings {
 
-    private final Looks looks = new Looks();
-    private final Map<String, Map<Role, Double>> headings = new HashMap<>();
-    private final Map<String, Optional<String>> names = new HashMap<>();
+    private final KnownTexts known;
     private final Map<Phrase, Optional<Labels.Label>> labels = new IdentityHashMap<>();
-    private final Map<String, Boolean> ofValues = new HashMap<>();
     private final Map<Phrase, Boolean> ofPanel = new IdentityHashMap<>();
+
+    /** Those of one sheet, with what is known of texts already. */
+    Meanings(KnownTexts known) {
+        this.known = known;
+        known.makeRoom();
+    }
 
     /** What entries look like. */
     public Looks looks() {
-        return looks;
+        return known.looks();
     }
 
     /** How much a heading speaks for each role; not to be changed. */
     public Map<Role, Double> weigh(String heading) {
-        return headings.computeIfAbsent(heading, Headings::weigh);
+        return known.weigh(heading);
     }
 
     public double weight(String heading, Role role) {
@@ -47,7 +46,7 @@ public final class Meanings {
 
     /** The name of a panel that a title gives. */
     public Optional<String> name(String text) {
-        return names.computeIfAbsent(text, Titles::nameIn);
+        return known.name(text);
     }
 
     /** The label with which a phrase begins. */
@@ -64,16 +63,7 @@ public final class Meanings {
 
     /** Whether a text is the label of a value of a panel, or begins with one that is marked. */
     public boolean isLabelOfValue(String text) {
-        return ofValues.computeIfAbsent(text, Meanings::isOfValue);
-    }
-
-    private static boolean isOfValue(String text) {
-        if (!Labels.mayBegin(text)) return false;
-        List<String> words = List.of(text.split(" "));
-        return Labels.at(words, 0)
-                .filter(l ->
-                        l.field() != Field.OTHER && !l.field().isTotal() && (l.marked() || l.end() == words.size()))
-                .isPresent();
+        return known.isLabelOfValue(text);
     }
 
     /** Whether a phrase tells of the panel, and heads no column. */
