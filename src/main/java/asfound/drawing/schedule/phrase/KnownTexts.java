@@ -4,6 +4,7 @@ import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.Headings;
 import asfound.drawing.schedule.text.Labels;
 import asfound.drawing.schedule.text.Looks;
+import asfound.drawing.schedule.text.NameText;
 import asfound.drawing.schedule.text.Remembered;
 import asfound.drawing.schedule.text.Role;
 import java.util.List;
@@ -23,6 +24,7 @@ public final class KnownTexts {
     private Remembered<Map<Role, Double>> headings;
     private Remembered<Optional<String>> names;
     private Remembered<Boolean> ofValues;
+    private Remembered<String> bareNames;
 
     public KnownTexts() {
         forget();
@@ -33,11 +35,13 @@ public final class KnownTexts {
         headings = new Remembered<>(Headings::weigh);
         names = new Remembered<>(Titles::nameIn);
         ofValues = new Remembered<>(KnownTexts::isOfValue);
+        bareNames = new Remembered<>(NameText::name);
     }
 
     /** Called before each sheet: within one nothing is forgotten. */
     void makeRoom() {
-        long letters = looks.letters() + headings.letters() + names.letters() + ofValues.letters();
+        long letters =
+                looks.letters() + headings.letters() + names.letters() + ofValues.letters() + bareNames.letters();
         if (letters > MOST_LETTERS) forget();
     }
 
@@ -51,6 +55,10 @@ public final class KnownTexts {
 
     Optional<String> name(String text) {
         return names.of(text);
+    }
+
+    String bareName(String text) {
+        return bareNames.of(text);
     }
 
     boolean isLabelOfValue(String text) {

@@ -49,6 +49,11 @@ public final class Meanings {
         return known.name(text);
     }
 
+    /** A name without what else a header writes around it. */
+    public String bareName(String text) {
+        return known.bareName(text);
+    }
+
     /** The label with which a phrase begins. */
     public Optional<Labels.Label> label(Phrase p) {
         return labels.computeIfAbsent(p, Meanings::labelOf);

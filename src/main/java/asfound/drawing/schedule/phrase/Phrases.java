@@ -72,8 +72,8 @@ public final class Phrases extends AbstractList<Phrase> implements RandomAccess 
 
     /** Those whose middles lie from one level to another. */
     public List<Phrase> between(double top, double bottom) {
-        int from = first(top - HAIR), to = first(bottom + HAIR);
-        return all.subList(from, Math.max(from, to));
+        int from = first(top - HAIR, 0);
+        return all.subList(from, first(bottom + HAIR, from));
     }
 
     /** Those whose middles lie no further from a level than a reach. */
@@ -81,9 +81,9 @@ public final class Phrases extends AbstractList<Phrase> implements RandomAccess 
         return between(level - reach, level + reach);
     }
 
-    /** The first that lies on a level or below it. */
-    private int first(double level) {
-        int low = 0, high = levels.length;
+    /** The first that lies on a level or below it, none before {@code from}. */
+    private int first(double level, int from) {
+        int low = from, high = levels.length;
         while (low < high) {
             int mid = (low + high) >>> 1;
             if (levels[mid] < level) low = mid + 1;
