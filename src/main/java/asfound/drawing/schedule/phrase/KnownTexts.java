@@ -25,6 +25,7 @@ public final class KnownTexts {
     private Remembered<Optional<String>> names;
     private Remembered<Boolean> ofValues;
     private Remembered<String> bareNames;
+    private Remembered<Boolean> saying;
 
     public KnownTexts() {
         forget();
@@ -36,12 +37,17 @@ public final class KnownTexts {
         names = new Remembered<>(Titles::nameIn);
         ofValues = new Remembered<>(KnownTexts::isOfValue);
         bareNames = new Remembered<>(NameText::name);
+        saying = new Remembered<>(HeaderLines::saysItself);
     }
 
     /** Called before each sheet: within one nothing is forgotten. */
     void makeRoom() {
-        long letters =
-                looks.letters() + headings.letters() + names.letters() + ofValues.letters() + bareNames.letters();
+        long letters = looks.letters()
+                + headings.letters()
+                + names.letters()
+                + ofValues.letters()
+                + bareNames.letters()
+                + saying.letters();
         if (letters > MOST_LETTERS) forget();
     }
 
@@ -59,6 +65,10 @@ public final class KnownTexts {
 
     String bareName(String text) {
         return bareNames.of(text);
+    }
+
+    boolean saysItself(String text) {
+        return saying.of(text);
     }
 
     boolean isLabelOfValue(String text) {

@@ -71,6 +71,11 @@ public final class Meanings {
         return known.isLabelOfValue(text);
     }
 
+    /** Whether a text tells of the panel without a label. */
+    boolean saysItself(String text) {
+        return known.saysItself(text);
+    }
+
     /** Whether a phrase tells of the panel, and heads no column. */
     public boolean saysOfPanel(Phrase p) {
         return ofPanel.computeIfAbsent(p, q -> HeaderLines.saysOfPanel(q, this));

@@ -62,8 +62,8 @@ public final class NameText {
 
     public static String name(String text) {
         String t = text.strip();
-        t = replaced(t, "dp", KIND, "");
-        t = replaced(t, "c", CONTINUED, "");
+        t = replaced(t, "dDpP", KIND, "");
+        t = replaced(t, "cC", CONTINUED, "");
         t = replaced(t, "/", WITH_VOLTAGE, "$1");
         t = replaced(t, "(", SIZE_IN_BRACKETS, "");
         t = replaced(t, ",", BEHIND_COMMA, "$1");
@@ -76,10 +76,7 @@ public final class NameText {
 
     /** Only a text with one of the signs holds what is replaced: most names have none, and are looked at no further. */
     private static String replaced(String text, String signs, Pattern what, String with) {
-        for (int i = 0; i < text.length(); i++)
-            if (signs.indexOf(Character.toLowerCase(text.charAt(i))) >= 0)
-                return what.matcher(text).replaceAll(with);
-        return text;
+        return Texts.hasOne(text, signs) ? what.matcher(text).replaceAll(with) : text;
     }
 
     /** It begins and ends with a letter or a figure: no quotes stand around it. */
