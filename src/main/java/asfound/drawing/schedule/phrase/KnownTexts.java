@@ -1,15 +1,7 @@
 package asfound.drawing.schedule.phrase;
 
-import asfound.drawing.schedule.text.Field;
-import asfound.drawing.schedule.text.Headings;
-import asfound.drawing.schedule.text.Labels;
 import asfound.drawing.schedule.text.Looks;
-import asfound.drawing.schedule.text.NameText;
 import asfound.drawing.schedule.text.Remembered;
-import asfound.drawing.schedule.text.Role;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * What texts mean by themselves, on whatever sheet they stand: the sheets of one file say the same things again and again. For
@@ -21,11 +13,7 @@ public final class KnownTexts {
     private static final long MOST_LETTERS = 500_000;
 
     private Looks looks;
-    private Remembered<Map<Role, Double>> headings;
-    private Remembered<Optional<String>> names;
-    private Remembered<Boolean> ofValues;
-    private Remembered<String> bareNames;
-    private Remembered<Boolean> saying;
+    private Remembered<KnownText> texts;
 
     public KnownTexts() {
         forget();
@@ -33,54 +21,20 @@ public final class KnownTexts {
 
     private void forget() {
         looks = new Looks();
-        headings = new Remembered<>(Headings::weigh);
-        names = new Remembered<>(Titles::nameIn);
-        ofValues = new Remembered<>(KnownTexts::isOfValue);
-        bareNames = new Remembered<>(NameText::name);
-        saying = new Remembered<>(HeaderLines::saysItself);
+        texts = new Remembered<>(KnownText::new);
     }
 
     /** Called before each sheet: within one nothing is forgotten. */
     void makeRoom() {
-        long letters = looks.letters()
-                + headings.letters()
-                + names.letters()
-                + ofValues.letters()
-                + bareNames.letters()
-                + saying.letters();
-        if (letters > MOST_LETTERS) forget();
+        if (looks.letters() + texts.letters() > MOST_LETTERS) forget();
     }
 
+    /** As entries. */
     Looks looks() {
         return looks;
     }
 
-    Map<Role, Double> weigh(String heading) {
-        return headings.of(heading);
-    }
-
-    Optional<String> name(String text) {
-        return names.of(text);
-    }
-
-    String bareName(String text) {
-        return bareNames.of(text);
-    }
-
-    boolean saysItself(String text) {
-        return saying.of(text);
-    }
-
-    boolean isLabelOfValue(String text) {
-        return ofValues.of(text);
-    }
-
-    private static boolean isOfValue(String text) {
-        if (!Labels.mayBegin(text)) return false;
-        List<String> words = List.of(text.split(" "));
-        return Labels.at(words, 0)
-                .filter(l ->
-                        l.field() != Field.OTHER && !l.field().isTotal() && (l.marked() || l.end() == words.size()))
-                .isPresent();
+    KnownText of(String text) {
+        return texts.of(text);
     }
 }

@@ -30,7 +30,7 @@ public final class Meanings {
 
     /** How much a heading speaks for each role; not to be changed. */
     public Map<Role, Double> weigh(String heading) {
-        return known.weigh(heading);
+        return known.of(heading).weights();
     }
 
     public double weight(String heading, Role role) {
@@ -44,36 +44,39 @@ public final class Meanings {
         return most;
     }
 
+    /** Whether it has a word without which nothing is a title. */
+    public boolean mayBeTitle(String text) {
+        return known.of(text).mayBeTitle();
+    }
+
     /** The name of a panel that a title gives. */
     public Optional<String> name(String text) {
-        return known.name(text);
+        return known.of(text).name();
     }
 
     /** A name without what else a header writes around it. */
     public String bareName(String text) {
-        return known.bareName(text);
+        return known.of(text).bareName();
     }
 
     /** The label with which a phrase begins. */
     public Optional<Labels.Label> label(Phrase p) {
-        return labels.computeIfAbsent(p, Meanings::labelOf);
-    }
-
-    private static Optional<Labels.Label> labelOf(Phrase p) {
         String first = p.words().get(0).text();
         // most begin with no label's first word, and are not taken apart
         boolean whole = first.indexOf(':') < 0 && first.indexOf('=') < 0;
-        return whole && !Labels.isFirstWord(first) ? Optional.empty() : Labels.at(HeaderWords.of(p), 0);
+        return whole && !known.of(first).beginsLabel()
+                ? Optional.empty()
+                : labels.computeIfAbsent(p, q -> Labels.at(HeaderWords.of(q), 0));
     }
 
     /** Whether a text is the label of a value of a panel, or begins with one that is marked. */
     public boolean isLabelOfValue(String text) {
-        return known.isLabelOfValue(text);
+        return known.of(text).isLabelOfValue();
     }
 
     /** Whether a text tells of the panel without a label. */
     boolean saysItself(String text) {
-        return known.saysItself(text);
+        return known.of(text).saysItself();
     }
 
     /** Whether a phrase tells of the panel, and heads no column. */

@@ -5,7 +5,6 @@ import asfound.drawing.schedule.phrase.Meanings;
 import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.phrase.PositionText;
-import asfound.drawing.schedule.phrase.Titles;
 import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.Role;
 import java.util.Comparator;
@@ -41,7 +40,7 @@ final class OwnNames {
         meanings = phrases.meanings();
         for (Phrase p : phrases) {
             // whatever names a panel or heads a column of them has such a word
-            if (Titles.mayBeTitle(p.text())) {
+            if (meanings.mayBeTitle(p.text())) {
                 if (meanings.weight(p.text(), Role.PANEL) >= HEADED) below(phrases, p);
                 meanings.name(p.text()).map(this::key).ifPresent(names::add);
             }
