@@ -36,9 +36,16 @@ public final class Phrases extends AbstractList<Phrase> implements RandomAccess 
         this.turned = turned;
         this.meanings = meanings;
         all.sort(Phrase.ORDER);
-        levels = all.stream().mapToDouble(Phrase::centreY).toArray();
-        largest = all.stream().mapToDouble(Phrase::size).max().orElse(0);
-        tallest = all.stream().mapToDouble(p -> p.box().h()).max().orElse(0);
+        levels = new double[all.size()];
+        double size = 0, height = 0;
+        for (int i = 0; i < levels.length; i++) {
+            Phrase p = all.get(i);
+            levels[i] = p.centreY();
+            size = Math.max(size, p.size());
+            height = Math.max(height, p.box().h());
+        }
+        largest = size;
+        tallest = height;
     }
 
     /**
