@@ -39,16 +39,15 @@ final class SpacedType {
 
     private static int[] byLine(List<Word> words) {
         int[] all = new int[words.size()];
-        double[] lines = new double[all.length];
+        double[] lines = new double[all.length], lefts = new double[all.length];
         for (int i = 0; i < all.length; i++) {
             all[i] = i;
+            lefts[i] = words.get(i).left();
             lines[i] = Math.round(words.get(i).bottom() / (0.3 * words.get(i).size()));
         }
         Ordered.sort(all, all.length, (a, b) -> {
             int line = Double.compare(lines[a], lines[b]);
-            int place = line != 0
-                    ? line
-                    : Double.compare(words.get(a).left(), words.get(b).left());
+            int place = line != 0 ? line : Double.compare(lefts[a], lefts[b]);
             return place != 0
                     ? place
                     : words.get(a).text().compareTo(words.get(b).text());

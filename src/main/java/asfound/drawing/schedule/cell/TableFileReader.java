@@ -1,5 +1,6 @@
 package asfound.drawing.schedule.cell;
 
+import asfound.drawing.schedule.phrase.KnownTexts;
 import asfound.drawing.schedule.sheet.Extent;
 import asfound.drawing.schedule.sheet.Names;
 import asfound.drawing.schedule.sheet.ScheduleReading;
@@ -65,7 +66,7 @@ public final class TableFileReader {
                 source.kind() == Source.Kind.WORKBOOK && !grids.grids().isEmpty()
                         ? CrossedOut.read(source.path())
                         : Map.of();
-        SheetReader reader = new SheetReader(settings);
+        SheetReader reader = new SheetReader(settings, new KnownTexts());
         for (Grid written : grids.grids()) {
             ChangedPositions changed = ChangedPositions.of(written);
             Grid grid = changed.grid();

@@ -6,6 +6,7 @@ import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Span;
 import asfound.drawing.schedule.spine.Spine;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -93,8 +94,13 @@ final class ColumnCuts {
 
     /** Those between the entries; in a long table an odd entry or two may run across. */
     private List<Blank> blanks() {
-        double[] begins = entries.stream().mapToDouble(Phrase::left).sorted().toArray();
-        double[] ends = entries.stream().mapToDouble(Phrase::right).sorted().toArray();
+        double[] begins = new double[entries.size()], ends = new double[entries.size()];
+        for (int i = 0; i < ends.length; i++) {
+            begins[i] = entries.get(i).left();
+            ends[i] = entries.get(i).right();
+        }
+        Arrays.sort(begins);
+        Arrays.sort(ends);
         int rows = spines.stream().mapToInt(s -> s.tokens().size()).max().orElse(1);
         int few = rows >= 12 ? rows / 24 + 1 : 0;
         List<Blank> out = new ArrayList<>();

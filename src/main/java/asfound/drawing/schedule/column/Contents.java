@@ -78,11 +78,12 @@ public final class Contents {
 
     /** Nothing but words for what a position is used for, one for loads and one for what is free among them. */
     private static double use(List<Look> entries) {
-        boolean load = entries.stream().anyMatch(l -> UseText.isWordForLoad(l.text()));
-        boolean free = false;
+        boolean load = false, free = false;
         for (Look l : entries) {
+            boolean word = UseText.isWordForLoad(l.text());
             boolean own = UseText.of(l.text(), false) != Directory.Use.LOAD;
-            if (!own && !UseText.isWordForLoad(l.text())) return 0;
+            if (!own && !word) return 0;
+            load |= word;
             free |= own;
         }
         return load && free ? 1 : 0;

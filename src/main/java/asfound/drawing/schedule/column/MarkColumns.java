@@ -24,9 +24,14 @@ final class MarkColumns {
         for (int i = cuts.size() - 2; i > 0; i--) {
             double left = cuts.get(i - 1), cut = cuts.get(i), right = cuts.get(i + 1);
             if (ruled.contains(cut)) continue;
-            boolean crossed = entries.stream().anyMatch(p -> p.left() < cut && p.right() > cut);
-            if (crossed && (areMarks(entries, cut, right) || areMarks(entries, left, cut))) cuts.remove(i);
+            if (isCrossed(entries, cut) && (areMarks(entries, cut, right) || areMarks(entries, left, cut)))
+                cuts.remove(i);
         }
+    }
+
+    private static boolean isCrossed(List<Phrase> entries, double cut) {
+        for (Phrase p : entries) if (p.left() < cut && p.right() > cut) return true;
+        return false;
     }
 
     /** All that stands between them alone is marks, and some do. */

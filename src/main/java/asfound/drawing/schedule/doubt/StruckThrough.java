@@ -4,6 +4,7 @@ import asfound.drawing.page.Rule;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
 import asfound.drawing.schedule.device.Draft;
+import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.model.Box;
 import asfound.model.Directory;
@@ -13,8 +14,8 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.StringJoiner;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /**
  * Texts that a line was drawn through on the sheet, as whoever corrects a directory by hand does. Whether such an entry is gone,
@@ -74,19 +75,20 @@ public record StruckThrough(Set<Integer> positions, boolean ofHeader, List<Probl
 
     /** The words of an area that a line runs through; empty where there are none. */
     private static String in(Sheet sheet, Phrases phrases, Box box) {
-        return phrases.between(box.y(), box.bottom()).stream()
-                .filter(p -> box.contains(p.centreX(), p.centreY()))
-                .flatMap(p -> p.words().stream())
-                .filter(w -> isStruck(sheet, w))
-                .map(Word::text)
-                .collect(Collectors.joining(" "));
+        StringJoiner struck = new StringJoiner(" ");
+        for (Phrase p : phrases.between(box.y(), box.bottom()))
+            if (box.contains(p.centreX(), p.centreY()))
+                for (Word w : p.words()) if (isStruck(sheet, w)) struck.add(w.text());
+        return struck.toString();
     }
 
     private static boolean isStruck(Sheet sheet, Word w) {
-        if (w.text().chars().noneMatch(Character::isLetterOrDigit)) return false;
         double reach = MIDDLE * w.size(), width = w.box().w();
-        return sheet.across().between(w.centreY() - reach, w.centreY() + reach).stream()
-                .anyMatch(r -> r.covers(w.left(), w.right()) > COVERED * width && !isRuling(sheet, r));
+        // hardly a word has a line through it: what it says is looked at last
+        for (Rule r : sheet.across().between(w.centreY() - reach, w.centreY() + reach))
+            if (r.covers(w.left(), w.right()) > COVERED * width && !isRuling(sheet, r))
+                return w.text().chars().anyMatch(Character::isLetterOrDigit);
+        return false;
     }
 
     /** Several lines of the sheet begin and end with it. */

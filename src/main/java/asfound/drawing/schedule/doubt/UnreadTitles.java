@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 /** Titles of panels on a sheet of which no directory was read: the table below such a title was not recognised. */
 public final class UnreadTitles {
 
+    private static final Pattern MARKS = Pattern.compile("[^A-Z0-9]");
     private static final Pattern SHEET = Pattern.compile("\\b(?:schedule|directory)\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern NAMED = Pattern.compile(
             "(?:panel|panelboard|pnl\\.?|distribution board|load cent(?:er|re))\\s*:?\\s*[\"'“]?\\S+[\"'”]?",
@@ -57,6 +58,6 @@ public final class UnreadTitles {
     }
 
     private static String key(String name) {
-        return name.toUpperCase(Locale.ROOT).replaceAll("[^A-Z0-9]", "");
+        return MARKS.matcher(name.toUpperCase(Locale.ROOT)).replaceAll("");
     }
 }

@@ -6,6 +6,7 @@ import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.RatingText;
 import asfound.drawing.schedule.text.SystemText;
+import asfound.drawing.schedule.text.Texts;
 import asfound.drawing.schedule.text.Value;
 import asfound.drawing.schedule.text.Values;
 import asfound.model.Box;
@@ -212,9 +213,10 @@ final class HeaderBuilder {
         if (phases.isBlank()) phases = stated(SystemText.phases(text, false), text, box);
         if (wires.isBlank() && !isPlaceAlone(text, under)) wires = stated(SystemText.wires(text, false), text, box);
         main.loose(text, box);
-        String rated = PROSPECTIVE.matcher(text).replaceAll("");
-        if (interrupting.isBlank() && KILOAMPERES.matcher(rated).find())
-            interrupting = stated(RatingText.kiloamperes(rated), text, box);
+        if (interrupting.isBlank() && Texts.hasFigure(text)) {
+            String rated = PROSPECTIVE.matcher(text).replaceAll("");
+            if (KILOAMPERES.matcher(rated).find()) interrupting = stated(RatingText.kiloamperes(rated), text, box);
+        }
         if (best.get(Field.LOCATION) == null) after(text, box, Field.LOCATION, LOCATED);
         if (best.get(Field.FED_FROM) == null) after(text, box, Field.FED_FROM, FED);
     }

@@ -3,6 +3,7 @@ package asfound.drawing.schedule.pdf;
 import asfound.drawing.page.Page;
 import asfound.drawing.page.PageReader;
 import asfound.drawing.page.Sheet;
+import asfound.drawing.schedule.phrase.KnownTexts;
 import asfound.drawing.schedule.sheet.Names;
 import asfound.drawing.schedule.sheet.Part;
 import asfound.drawing.schedule.sheet.SheetReader;
@@ -40,6 +41,8 @@ final class GuardedPage {
     static final class Threads implements AutoCloseable {
         private final PatientThread reading = new PatientThread();
         private final PatientThread explaining = new PatientThread();
+        /** Of the pages that he explained. */
+        private KnownTexts known = new KnownTexts();
 
         @Override
         public void close() {
@@ -62,9 +65,7 @@ final class GuardedPage {
             return threads.reading.within(longest, () -> {
                 Page page = reader.read(number, until);
                 if (System.nanoTime() > until) throw new TimeoutException("reading the page");
-                return threads.explaining
-                        .within(Duration.ofNanos(until - System.nanoTime()), () -> explained(page, place))
-                        .orElseThrow(() -> new TimeoutException("explaining the page"));
+                return inTime(page, place, until, threads);
             });
         } catch (PageReader.TooLongException | TimeoutException e) {
             // not by the clock: it may have been given up a part of a millisecond before the deadline
@@ -80,14 +81,25 @@ final class GuardedPage {
         }
     }
 
+    /** Whoever is given up or breaks off keeps what he knew of texts, for he may still be adding to it: the next begins anew. */
+    private PageReading inTime(Page page, Place place, long until, Threads threads) throws Exception {
+        KnownTexts known = threads.known;
+        threads.known = new KnownTexts();
+        PageReading reading = threads.explaining
+                .within(Duration.ofNanos(until - System.nanoTime()), () -> explained(page, place, known))
+                .orElseThrow(() -> new TimeoutException("explaining the page"));
+        threads.known = known;
+        return reading;
+    }
+
     private static Optional<PageReading> none(Problem why) {
         return Optional.of(PageReading.none(why));
     }
 
-    private PageReading explained(Page page, Place place) {
+    private PageReading explained(Page page, Place place, KnownTexts known) {
         List<Part> parts = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
-        SheetReader sheets = new SheetReader(settings);
+        SheetReader sheets = new SheetReader(settings, known);
         for (Sheet sheet : page.sheets()) {
             SheetReader.SheetReading read = sheets.read(sheet, Names.ofFile(source.file()));
             parts.addAll(read.parts());

@@ -4,6 +4,7 @@ import asfound.drawing.page.Rules;
 import asfound.drawing.page.Word;
 import asfound.recordset.Patience;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -90,17 +91,18 @@ final class ColumnGaps {
 
     /** All letters are of one width, as a typewriter or a printer of lists sets them. */
     private static boolean isTyped(List<List<Word>> lines) {
-        double[] widths = lines.stream()
-                .flatMap(List::stream)
-                .filter(w -> w.text().length() > 3)
-                .mapToDouble(w -> w.box().w() / w.text().length() / w.size())
-                .sorted()
-                .toArray();
-        if (widths.length < 12) return false;
-        double usual = widths[widths.length / 2];
+        int all = 0, n = 0;
+        for (List<Word> line : lines) all += line.size();
+        double[] widths = new double[all];
+        for (List<Word> line : lines)
+            for (Word w : line)
+                if (w.text().length() > 3) widths[n++] = w.box().w() / w.text().length() / w.size();
+        if (n < 12) return false;
+        Arrays.sort(widths, 0, n);
+        double usual = widths[n / 2];
         int alike = 0;
-        for (double w : widths) if (Math.abs(w - usual) < 0.02 * usual) alike++;
-        return alike * 10 >= 9 * widths.length;
+        for (int i = 0; i < n; i++) if (Math.abs(widths[i] - usual) < 0.02 * usual) alike++;
+        return alike * 10 >= 9 * n;
     }
 
     /**

@@ -35,6 +35,8 @@ public final class HeaderLines {
                     + "|(?:.*\\b)?(?:panel(?:board)?s?|circuits?) (?:schedules|directories)",
             Pattern.CASE_INSENSITIVE);
 
+    private static final String TITLE_ENDS = "eEyYsS:";
+
     /** What stands no further apart on one line is one statement, in sizes of type. */
     private static final double CLOSE = 4;
 
@@ -45,8 +47,8 @@ public final class HeaderLines {
 
     /** It names the panel, gives a value of it behind its label, or the panel's voltage with its phases or wires. */
     static boolean saysOfPanel(Phrase p, Meanings meanings) {
-        if (isMarked(p, meanings) || TITLE.matcher(p.text()).matches()) return true;
-        if (saysItself(p.text())) return true;
+        if (isMarked(p, meanings) || isTitle(p.text())) return true;
+        if (meanings.saysItself(p.text())) return true;
         if (p.words().size() < 2) return false;
         boolean supply = SystemText.voltageOf(p.text()).isPresent()
                 && (SystemText.phases(p.text(), false).isPresent()
@@ -61,7 +63,9 @@ public final class HeaderLines {
     public static boolean isOnLineOfValues(Phrase p, Phrases phrases, Span table) {
         for (Phrase label : phrases.near(p.centreY(), 0.3 * p.size())) {
             if (!isOnLine(label, p, table)) continue;
-            if (label != p && gap(label, p) < CLOSE * p.size() && saysItself(label.text())) return true;
+            if (label != p
+                    && gap(label, p) < CLOSE * p.size()
+                    && phrases.meanings().saysItself(label.text())) return true;
             Optional<Field> field = figureOf(label, phrases);
             if (field.isPresent() && hasFigure(label, field.get(), p, phrases, table)) return true;
         }
@@ -107,8 +111,15 @@ public final class HeaderLines {
         return Math.max(a.left() - b.right(), b.left() - a.right());
     }
 
+    /** Its last letter is that of a schedule or a directory; most texts end otherwise. */
+    private static boolean isTitle(String text) {
+        return !text.isEmpty()
+                && TITLE_ENDS.indexOf(text.charAt(text.length() - 1)) >= 0
+                && TITLE.matcher(text).matches();
+    }
+
     /** What is fed from where, how much the bus or the mains carry, or both phases and wires: no heading says so. */
-    private static boolean saysItself(String text) {
+    static boolean saysItself(String text) {
         if (!Texts.hasFigure(text) && text.length() < 8) return false;
         return RatingText.busOf(text).isPresent()
                 || RatingText.mainOf(text).isPresent()

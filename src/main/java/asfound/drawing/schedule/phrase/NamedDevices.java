@@ -39,7 +39,7 @@ public final class NamedDevices {
     }
 
     private static Optional<Matcher> written(String text) {
-        if (text.length() > LONGEST || !Texts.hasFigure(text)) return Optional.empty();
+        if (text.length() > LONGEST || !Texts.hasFigure(text) || Texts.isFigures(text)) return Optional.empty();
         Matcher m = WRITTEN.matcher(text.strip());
         return m.matches() ? Optional.of(m) : Optional.empty();
     }

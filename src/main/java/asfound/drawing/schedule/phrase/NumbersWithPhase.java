@@ -1,6 +1,5 @@
 package asfound.drawing.schedule.phrase;
 
-import asfound.drawing.schedule.text.Texts;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -19,6 +18,8 @@ public final class NumbersWithPhase {
     private static final int FEWEST = 4;
     private static final Pattern WRITTEN = Pattern.compile("(\\d{1,3})\\s*[-–/ ]?\\s*([ABC])");
 
+    private static final String LETTERS = "ABC";
+
     private final boolean used;
 
     public NumbersWithPhase(List<Phrase> phrases) {
@@ -36,9 +37,10 @@ public final class NumbersWithPhase {
         used = once && letters.size() >= FEWEST && seen.size() == 3;
     }
 
-    /** Most texts are longer, or say nothing but a figure. */
+    /** Most texts are longer, or end with no letter of a phase. */
     private static boolean mayBe(String text) {
-        return text.length() <= 7 && Texts.hasFigure(text) && !Texts.isFigures(text);
+        int length = text.length();
+        return length > 1 && length <= 7 && LETTERS.indexOf(text.charAt(length - 1)) >= 0;
     }
 
     /** The position alone; empty where the sheet does not write them so. */

@@ -36,9 +36,16 @@ public final class Phrases extends AbstractList<Phrase> implements RandomAccess 
         this.turned = turned;
         this.meanings = meanings;
         all.sort(Phrase.ORDER);
-        levels = all.stream().mapToDouble(Phrase::centreY).toArray();
-        largest = all.stream().mapToDouble(Phrase::size).max().orElse(0);
-        tallest = all.stream().mapToDouble(p -> p.box().h()).max().orElse(0);
+        levels = new double[all.size()];
+        double size = 0, height = 0;
+        for (int i = 0; i < levels.length; i++) {
+            Phrase p = all.get(i);
+            levels[i] = p.centreY();
+            size = Math.max(size, p.size());
+            height = Math.max(height, p.box().h());
+        }
+        largest = size;
+        tallest = height;
     }
 
     /**
@@ -72,8 +79,8 @@ public final class Phrases extends AbstractList<Phrase> implements RandomAccess 
 
     /** Those whose middles lie from one level to another. */
     public List<Phrase> between(double top, double bottom) {
-        int from = first(top - HAIR), to = first(bottom + HAIR);
-        return all.subList(from, Math.max(from, to));
+        int from = first(top - HAIR, 0);
+        return all.subList(from, first(bottom + HAIR, from));
     }
 
     /** Those whose middles lie no further from a level than a reach. */
@@ -81,9 +88,9 @@ public final class Phrases extends AbstractList<Phrase> implements RandomAccess 
         return between(level - reach, level + reach);
     }
 
-    /** The first that lies on a level or below it. */
-    private int first(double level) {
-        int low = 0, high = levels.length;
+    /** The first that lies on a level or below it, none before {@code from}. */
+    private int first(double level, int from) {
+        int low = from, high = levels.length;
         while (low < high) {
             int mid = (low + high) >>> 1;
             if (levels[mid] < level) low = mid + 1;

@@ -16,8 +16,15 @@ public final class SectionRows {
 
     /** It says over which rows it stands, and nothing else stands beside it. */
     public static boolean isOne(Phrase p, Phrases phrases) {
-        if (p.words().size() < WORDS || !OF_WAYS.matcher(p.text()).matches()) return false;
+        if (p.words().size() < WORDS
+                || !mayBegin(p.text())
+                || !OF_WAYS.matcher(p.text()).matches()) return false;
         return phrases.near(p.centreY(), 0.4 * p.size()).stream()
                 .noneMatch(o -> o != p && Math.abs(o.centreY() - p.centreY()) < 0.4 * p.size());
+    }
+
+    /** As {@code RCD} or {@code non-RCD} does: most rows are looked at no further. */
+    private static boolean mayBegin(String text) {
+        return "rRnN".indexOf(text.charAt(0)) >= 0;
     }
 }

@@ -13,9 +13,10 @@ public final class SheetPhrases {
 
     private SheetPhrases() {}
 
-    public static Phrases of(Sheet sheet) {
+    /** @param known what is known of texts from sheets before */
+    public static Phrases of(Sheet sheet, KnownTexts known) {
         List<Word> turned = sheet.words().stream().filter(w -> !w.upright()).toList();
-        Meanings meanings = new Meanings();
+        Meanings meanings = new Meanings(known);
         List<Phrase> written = WrittenNumbers.parted(BorderZones.without(Phrase.of(sheet), sheet), meanings);
         return new Phrases(new ArrayList<>(TightHeadings.parted(written, meanings)), turned, meanings);
     }

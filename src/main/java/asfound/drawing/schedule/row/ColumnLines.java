@@ -74,9 +74,13 @@ final class ColumnLines {
 
     /** What is written upon the line of a form, without the line. */
     private static List<Word> written(List<Word> line) {
-        List<Word> said =
-                line.stream().filter(w -> !FORM.matcher(w.text()).matches()).toList();
+        List<Word> said = new ArrayList<>(line.size());
+        for (Word w : line) if (!isForm(w.text())) said.add(w);
         return said.isEmpty() ? line : said;
+    }
+
+    private static boolean isForm(String text) {
+        return text.startsWith("_") && FORM.matcher(text).matches();
     }
 
     /** The words of the columns that were asked for. */

@@ -15,6 +15,7 @@ import asfound.drawing.schedule.doubt.Unnamed;
 import asfound.drawing.schedule.doubt.UnreadTitles;
 import asfound.drawing.schedule.header.HeaderText;
 import asfound.drawing.schedule.header.Headers;
+import asfound.drawing.schedule.phrase.KnownTexts;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.phrase.SheetPhrases;
 import asfound.drawing.schedule.row.Leftover;
@@ -39,16 +40,19 @@ import java.util.Set;
 public final class SheetReader {
 
     private final Settings settings;
+    private final KnownTexts known;
 
-    public SheetReader(Settings settings) {
+    /** @param known what is known of texts from sheets before; this reader adds to it */
+    public SheetReader(Settings settings, KnownTexts known) {
         this.settings = settings;
+        this.known = known;
     }
 
     /** What one sheet gave. */
     public record SheetReading(List<Part> parts, List<Problem> problems) {}
 
     public SheetReading read(Sheet sheet, String fallbackName) {
-        Phrases phrases = SheetPhrases.of(sheet);
+        Phrases phrases = SheetPhrases.of(sheet, known);
         TableFinder finder = new TableFinder(sheet, phrases);
         List<Table> tables = finder.find();
         List<Part> parts = new ArrayList<>();

@@ -1,14 +1,12 @@
 package asfound.drawing.schedule.spine;
 
 import asfound.drawing.schedule.phrase.HeaderWords;
+import asfound.drawing.schedule.phrase.Meanings;
 import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.phrase.PositionText;
-import asfound.drawing.schedule.phrase.Titles;
 import asfound.drawing.schedule.text.Field;
-import asfound.drawing.schedule.text.NameText;
 import asfound.drawing.schedule.text.Role;
-import asfound.drawing.schedule.text.Texts;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -32,21 +30,21 @@ final class OwnNames {
     private static final double BESIDE = 14;
 
     private static final Pattern BEHIND = Pattern.compile("\\d{1,3}(?:[\\s,/&-]+\\d{1,3})*");
+    private static final String BETWEEN = " \t\n\u000B\f\r,/&-";
     private static final Pattern AFTER_NAME = Pattern.compile("\\s*[-–/:. ]\\s*$");
 
+    private final Meanings meanings;
     private final Set<String> names = new HashSet<>();
 
     OwnNames(Phrases phrases) {
+        meanings = phrases.meanings();
         for (Phrase p : phrases) {
             // whatever names a panel or heads a column of them has such a word
-            if (Titles.mayBeTitle(p.text())) {
-                if (phrases.meanings().weight(p.text(), Role.PANEL) >= HEADED) below(phrases, p);
-                phrases.meanings().name(p.text()).map(OwnNames::key).ifPresent(names::add);
+            if (meanings.mayBeTitle(p.text())) {
+                if (meanings.weight(p.text(), Role.PANEL) >= HEADED) below(phrases, p);
+                meanings.name(p.text()).map(this::key).ifPresent(names::add);
             }
-            phrases.meanings()
-                    .label(p)
-                    .filter(l -> l.field() == Field.DESIGNATION)
-                    .ifPresent(l -> behind(phrases, p, l.end()));
+            meanings.label(p).filter(l -> l.field() == Field.DESIGNATION).ifPresent(l -> behind(phrases, p, l.end()));
         }
     }
 
@@ -72,18 +70,30 @@ final class OwnNames {
                     .ifPresent(p -> names.add(key(p.text())));
     }
 
-    private static String key(String name) {
-        return NameText.name(name).toUpperCase(Locale.ROOT);
+    private String key(String name) {
+        return meanings.bareName(name).toUpperCase(Locale.ROOT);
+    }
+
+    /** It may stand among the positions behind a name. */
+    private static boolean isOfPositions(char c) {
+        return isFigure(c) || BETWEEN.indexOf(c) >= 0;
+    }
+
+    private static boolean isFigure(char c) {
+        return c >= '0' && c <= '9';
     }
 
     /** The positions alone; empty where no name of a panel of this sheet stands before them. */
     Optional<PositionText> positions(String text) {
-        if (names.isEmpty() || text.length() > LONGEST || !Texts.hasFigure(text)) return Optional.empty();
+        int length = text.length();
+        if (names.isEmpty() || length > LONGEST || length == 0 || !isFigure(text.charAt(length - 1)))
+            return Optional.empty();
         Matcher m = BEHIND.matcher(text);
         // 'RP-3-12' is 12 of RP-3, and where no panel is named so 3 and 12 of RP
-        for (int at = text.length() - 1; at > 0; at--) {
-            if (!Character.isDigit(text.charAt(at))
-                    || !m.region(at, text.length()).matches()) continue;
+        for (int at = length - 1; at > 0 && isOfPositions(text.charAt(at)); at--) {
+            // without a mark between them they are one word
+            if (!isFigure(text.charAt(at)) || Character.isLetterOrDigit(text.charAt(at - 1))) continue;
+            if (!m.region(at, length).matches()) continue;
             String before = AFTER_NAME.matcher(text.substring(0, at)).replaceFirst("");
             if (before.length() < at && names.contains(key(before))) return PositionText.parse(text.substring(at));
         }

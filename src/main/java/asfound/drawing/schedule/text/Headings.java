@@ -39,12 +39,15 @@ public final class Headings {
                 .replace("⌀", "ø")
                 .strip();
         t = Texts.withoutAccents(t);
-        t = PHASE.matcher(t).replaceAll("ph $1");
-        t = KVA.matcher(t).replaceAll("kva");
-        t = VA.matcher(t).replaceAll("va");
-        t = SIDE.matcher(MARKS.matcher(t).replaceAll(" ")).replaceAll("");
-        t = NUMBER.matcher(t).replaceAll(" # ");
-        return SPACES.matcher(t).replaceAll(" ").strip();
+        if (t.indexOf('ø') >= 0) t = PHASE.matcher(t).replaceAll("ph $1");
+        if (t.indexOf('v') >= 0)
+            t = VA.matcher(KVA.matcher(t).replaceAll("kva")).replaceAll("va");
+        t = MARKS.matcher(t).replaceAll(" ");
+        if (t.contains("left") || t.contains("right")) t = SIDE.matcher(t).replaceAll("");
+        // but for those around a number's sign all blanks are single by now
+        if (t.indexOf('#') >= 0)
+            t = SPACES.matcher(NUMBER.matcher(t).replaceAll(" # ")).replaceAll(" ");
+        return t.strip();
     }
 
     /** One word of nothing but letters and figures. */

@@ -1,20 +1,18 @@
 package asfound.drawing.schedule.text;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
- * What the entries of one sheet look like. Many stand in several cells, and every way to cut the sheet into columns asks
- * for them once more: each is looked at once.
+ * What entries look like. Many stand in several cells, and every way to cut the sheet into columns asks for them once more:
+ * each is looked at once.
  */
 public final class Looks {
 
-    private final Map<String, Look> known = new HashMap<>();
+    private final Remembered<Look> known = new Remembered<>(Look::of);
 
     public Look of(String entry) {
-        return known.computeIfAbsent(entry, Look::of);
+        return known.of(entry);
     }
 
     /** Of those entries that say something. */
@@ -25,5 +23,10 @@ public final class Looks {
             if (look.says()) out.add(look);
         }
         return out;
+    }
+
+    /** Of all entries together. */
+    public long letters() {
+        return known.letters();
     }
 }

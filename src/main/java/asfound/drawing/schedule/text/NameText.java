@@ -62,14 +62,28 @@ public final class NameText {
     }
 
     public static String name(String text) {
-        String t = KIND.matcher(text.strip()).replaceFirst("");
-        t = CONTINUED.matcher(t).replaceAll("");
-        t = WITH_VOLTAGE.matcher(t).replaceAll("$1");
-        t = SIZE_IN_BRACKETS.matcher(t).replaceAll("");
-        t = BEHIND_COMMA.matcher(t).replaceAll("$1");
-        t = IN_BRACKETS.matcher(BEHIND_DASH.matcher(t).replaceAll("")).replaceAll("");
-        String bare = QUOTES.matcher(t).replaceAll("").strip();
+        String t = text.strip();
+        t = replaced(t, "dDpP", KIND, "");
+        t = replaced(t, "cC", CONTINUED, "");
+        t = replaced(t, "/", WITH_VOLTAGE, "$1");
+        t = replaced(t, "(", SIZE_IN_BRACKETS, "");
+        t = replaced(t, ",", BEHIND_COMMA, "$1");
+        t = replaced(t, "-–—", BEHIND_DASH, "");
+        t = replaced(t, "(", IN_BRACKETS, "");
+        String bare = (isWithin(t) ? t : QUOTES.matcher(t).replaceAll("")).strip();
         // a bracket within the name keeps its other half
         return bare.lastIndexOf('(') > bare.lastIndexOf(')') ? bare + ")" : bare;
+    }
+
+    /** Only a text with one of the signs holds what is replaced: most names have none, and are looked at no further. */
+    private static String replaced(String text, String signs, Pattern what, String with) {
+        return Texts.hasOne(text, signs) ? what.matcher(text).replaceAll(with) : text;
+    }
+
+    /** It begins and ends with a letter or a figure: no quotes stand around it. */
+    private static boolean isWithin(String text) {
+        return !text.isEmpty()
+                && Character.isLetterOrDigit(text.charAt(0))
+                && Character.isLetterOrDigit(text.charAt(text.length() - 1));
     }
 }

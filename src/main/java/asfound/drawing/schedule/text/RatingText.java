@@ -52,6 +52,7 @@ public final class RatingText {
     }
 
     public static Optional<Integer> busOf(String text) {
+        if (!Texts.hasOne(text, "Bb") || !Texts.hasFigure(text)) return Optional.empty();
         Matcher m = BUS.matcher(text);
         return m.find() ? Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2))) : Optional.empty();
     }
@@ -62,13 +63,14 @@ public final class RatingText {
     }
 
     public static Optional<Integer> mainOf(String text) {
-        if (isOfIsolator(text)) return Optional.empty();
+        if (!Texts.hasOne(text, "Mm") || !Texts.hasFigure(text) || isOfIsolator(text)) return Optional.empty();
         Matcher m = MAIN_A.matcher(text);
         return m.find() ? Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2))) : Optional.empty();
     }
 
     /** What lugs are rated, which is what the bus is: {@code 100A MLO}, {@code MLO, 225 A}. */
     public static Optional<Integer> lugsOf(String text) {
+        if (!Texts.hasOne(text, "Ll") || !Texts.hasFigure(text)) return Optional.empty();
         Matcher m = LUGS_A.matcher(text);
         if (m.find()) return Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2)));
         return LUGS.matcher(text).find() ? onlyAmperes(text) : Optional.empty();
@@ -83,8 +85,8 @@ public final class RatingText {
     }
 
     public static Optional<Mains> mains(String text) {
-        if (LUGS.matcher(text).find()) return Optional.of(Mains.LUGS);
-        if (BREAKER.matcher(text).find()) return Optional.of(Mains.BREAKER);
+        if (Texts.hasOne(text, "Ll") && LUGS.matcher(text).find()) return Optional.of(Mains.LUGS);
+        if (Texts.hasOne(text, "Bb") && BREAKER.matcher(text).find()) return Optional.of(Mains.BREAKER);
         return Optional.empty();
     }
 
@@ -93,6 +95,7 @@ public final class RatingText {
     }
 
     public static Optional<Double> kiloamperes(String text) {
+        if (!Texts.hasFigure(text)) return Optional.empty();
         Matcher m = KA.matcher(text);
         if (m.find()) {
             double figure = Double.parseDouble((m.group(1) != null ? m.group(1) : m.group(2)).replace(",", ""));

@@ -30,9 +30,15 @@ public final class SystemText {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BARE_WIRES = Pattern.compile("([2345])(?:\\s*\\+\\s*(?:G|GND|GROUND|E|PE))?");
 
+    /** One of these stands wherever phases are told, and one of those wherever wires are. */
+    private static final String OF_PHASES = "PpFfØΦφ∅⌀";
+
+    private static final String OF_WIRES = "WwNnFfHh";
+
     private SystemText() {}
 
     public static Optional<String> voltageOf(String text) {
+        if (!Texts.hasFigure(text)) return Optional.empty();
         Matcher m = VOLTAGE.matcher(text);
         if (m.find()) return Optional.of(m.group().strip());
         Matcher bare = BARE_VOLTAGE.matcher(text.strip());
@@ -62,6 +68,7 @@ public final class SystemText {
         if (labelled && (t.equals("1") || t.equals("3"))) return Optional.of(Integer.valueOf(t));
         if (labelled && (t.equalsIgnoreCase("single") || t.equalsIgnoreCase("one"))) return Optional.of(1);
         if (labelled && t.equalsIgnoreCase("three")) return Optional.of(3);
+        if (!Texts.hasOne(text, OF_PHASES)) return Optional.empty();
         Matcher m = PHASES.matcher(text);
         if (!m.find()) return Optional.empty();
         if (m.group(1) != null) return Optional.of(Integer.valueOf(m.group(1)));
@@ -70,8 +77,11 @@ public final class SystemText {
     }
 
     public static Optional<Integer> wires(String text, boolean labelled) {
-        Matcher bare = BARE_WIRES.matcher(text.strip());
-        if (labelled && bare.matches()) return Optional.of(Integer.valueOf(bare.group(1)));
+        if (labelled) {
+            Matcher bare = BARE_WIRES.matcher(text.strip());
+            if (bare.matches()) return Optional.of(Integer.valueOf(bare.group(1)));
+        }
+        if (!Texts.hasOne(text, OF_WIRES)) return Optional.empty();
         Matcher m = WIRES.matcher(text);
         if (!m.find()) return Optional.empty();
         if (m.group(1) != null) return Optional.of(Integer.valueOf(m.group(1)));

@@ -114,6 +114,12 @@ public final class Texts {
         return false;
     }
 
+    /** One of some signs stands in it: whoever looks for what is not written without one need look no further where none does. */
+    static boolean hasOne(String text, String signs) {
+        for (int i = 0; i < text.length(); i++) if (signs.indexOf(text.charAt(i)) >= 0) return true;
+        return false;
+    }
+
     /** Nothing but figures; not blank. */
     public static boolean isFigures(String text) {
         for (int i = 0; i < text.length(); i++) if (!isFigure(text.charAt(i))) return false;

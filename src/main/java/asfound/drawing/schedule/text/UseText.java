@@ -27,6 +27,9 @@ public final class UseText {
 
     private static final String BEGINS = "SFUBPEOVNRLD";
 
+    /** The longest word for a load, {@code circuit}. */
+    private static final int LONGEST = 7;
+
     private UseText() {}
 
     private static boolean mayBeFree(String text) {
@@ -37,7 +40,8 @@ public final class UseText {
 
     /** A word that says that a position has a load, and nothing of what it is. */
     public static boolean isWordForLoad(String text) {
-        return LOAD.matcher(text.strip()).matches();
+        String word = text.strip();
+        return word.length() <= LONGEST && LOAD.matcher(word).matches();
     }
 
     /** The use of an entry; {@code rated} where a device's rating stands beside it. */

@@ -1,0 +1,74 @@
+package asfound.drawing.schedule.phrase;
+
+import asfound.drawing.schedule.text.Field;
+import asfound.drawing.schedule.text.Headings;
+import asfound.drawing.schedule.text.Labels;
+import asfound.drawing.schedule.text.NameText;
+import asfound.drawing.schedule.text.Role;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One text with what it means by itself, each looked at when it is first asked for. */
+final class KnownText {
+
+    private final String text;
+    private Map<Role, Double> weights;
+    private Optional<String> name;
+    private String bareName;
+    private Boolean mayBeTitle;
+    private Boolean labelOfValue;
+    private Boolean beginsLabel;
+    private Boolean saysItself;
+
+    KnownText(String text) {
+        this.text = text;
+    }
+
+    /** As a heading; not to be changed. */
+    Map<Role, Double> weights() {
+        if (weights == null) weights = Headings.weigh(text);
+        return weights;
+    }
+
+    /** As a title. */
+    Optional<String> name() {
+        if (name == null) name = Titles.nameIn(text);
+        return name;
+    }
+
+    String bareName() {
+        if (bareName == null) bareName = NameText.name(text);
+        return bareName;
+    }
+
+    boolean mayBeTitle() {
+        if (mayBeTitle == null) mayBeTitle = Titles.mayBeTitle(text);
+        return mayBeTitle;
+    }
+
+    boolean isLabelOfValue() {
+        if (labelOfValue == null) labelOfValue = isOfValue(text);
+        return labelOfValue;
+    }
+
+    /** As a word. */
+    boolean beginsLabel() {
+        if (beginsLabel == null) beginsLabel = Labels.isFirstWord(text);
+        return beginsLabel;
+    }
+
+    boolean saysItself() {
+        if (saysItself == null) saysItself = HeaderLines.saysItself(text);
+        return saysItself;
+    }
+
+    private static boolean isOfValue(String text) {
+        if (!Labels.mayBegin(text)) return false;
+        List<String> words = List.of(text.split(" "));
+        return Labels.at(words, 0)
+                .filter(l ->
+                        l.field() != Field.OTHER && !l.field().isTotal() && (l.marked() || l.end() == words.size()))
+                .isPresent();
+    }
+}
