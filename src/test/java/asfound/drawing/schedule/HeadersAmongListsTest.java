@@ -6,6 +6,8 @@ import asfound.model.Directory;
 import asfound.model.Directory.Mains;
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Headers beside what else stands on a sheet, which says nothing of the panel. */
 class HeadersAmongListsTest {
@@ -67,6 +69,50 @@ class HeadersAmongListsTest {
             Directory d = rows(s, 60).directory();
             assertThat(d.panel()).isEqualTo("L3");
             assertThat(d.header().location().raw()).isEqualTo("THIRD FLOOR HALL");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "DB 5 – SPORTS HALL | SPORTS HALL",
+                "PANEL K5 - MECHANICAL ROOM 12 | MECHANICAL ROOM 12",
+                "EXISTING 225A, 120/208 VOLT, 3 PHASE, 4 WIRE, M.L.O. PANEL IN CORR. 200, FED FROM DP-2 | CORR. 200"
+            })
+    void a_place_stands_in_the_title(String title, String place) throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            assertThat(rows(s, 60)
+                            .text(40, 40, title)
+                            .directory()
+                            .header()
+                            .location()
+                            .raw())
+                    .isEqualTo(place);
+        }
+    }
+
+    @Test
+    void a_board_s_name_that_is_the_value_of_a_label_is_not_that_of_the_directory() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            rows(s, 60).line(40, new double[] {40, 100}, "Fed from", "DB-MAIN");
+            assertThat(s.directory().header().designation().isBlank()).isTrue();
+        }
+        try (DrawnSheet s = new DrawnSheet()) {
+            assertThat(rows(s, 60).text(40, 40, "DB-MAIN").directory().panel()).isEqualTo("DB-MAIN");
+        }
+    }
+
+    @Test
+    void what_was_done_to_a_panel_is_no_place() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            assertThat(rows(s, 60)
+                            .text(40, 40, "PANEL K6 - REVISED")
+                            .directory()
+                            .header()
+                            .location()
+                            .isBlank())
+                    .isTrue();
         }
     }
 }

@@ -23,15 +23,19 @@ final class LoneName {
     private static final Pattern FIGURE = Pattern.compile(
             "(?i)[\\d.,/Y-]+(?:A|AF|AT|V|W|P|PH|KA|KAIC|KVA|KW|HZ|FT|MM2?)?|#?\\d+(?:AWG)?|REV\\.?\\d+");
 
+    /** {@code DB-MAIN}: its first letters are those of a board, and no labels need stand beside it. */
+    private static final Pattern KIND = Pattern.compile("(?:SM|SUB|[A-Z])?DB-[A-Z]{1,8}");
+
     private LoneName() {}
 
     static Optional<Phrase> in(LabelReader.Labelled region) {
-        if (region.values().size() < LABELS) return Optional.empty();
         Set<Box> values = region.values().stream().map(Value::box).collect(Collectors.toSet());
         List<Phrase> names = region.loose().stream()
                 .filter(p -> !values.contains(p.box()))
-                .filter(p -> NAME.matcher(p.text()).matches()
-                        && !FIGURE.matcher(p.text()).matches())
+                .filter(p -> KIND.matcher(p.text()).matches()
+                        || region.values().size() >= LABELS
+                                && NAME.matcher(p.text()).matches()
+                                && !FIGURE.matcher(p.text()).matches())
                 .filter(p -> NameText.isName(p.text()))
                 .toList();
         return names.stream().map(Phrase::text).distinct().count() == 1 ? Optional.of(names.get(0)) : Optional.empty();

@@ -1,6 +1,7 @@
 package asfound.drawing.schedule.header;
 
 import asfound.drawing.schedule.phrase.Phrase;
+import asfound.drawing.schedule.phrase.Titles;
 import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.PlaceWords;
 import asfound.drawing.schedule.text.RatingText;
@@ -10,6 +11,7 @@ import asfound.drawing.schedule.text.Value;
 import asfound.model.Box;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -20,6 +22,10 @@ final class UnlabelledPlace {
 
     private static final Pattern PIECES = Pattern.compile("[,;]\\s+|\\.\\s+(?=\\S)|\\s+[-–—]\\s+");
 
+    /** {@code EXISTING 225A, 120/208 VOLT PANEL IN CORR. 200}. */
+    private static final Pattern PANEL_IN =
+            Pattern.compile("\\b(?:PANEL(?:\\s?BOARD)?|BOARD)\\s+IN\\s+([^,;]+)", Pattern.CASE_INSENSITIVE);
+
     private UnlabelledPlace() {}
 
     /** What a region of a header says of the place without a label; empty where nothing does. */
@@ -28,6 +34,15 @@ final class UnlabelledPlace {
             if (v.field() != Field.DESIGNATION) continue;
             String[] pieces = PIECES.split(v.text());
             if (pieces.length > 1 && PlaceWords.isPlace(pieces[1])) return Optional.of(value(pieces[1], v.box()));
+        }
+        for (Phrase p : region.loose()) {
+            String[] pieces = PIECES.split(p.text());
+            boolean titled = pieces.length > 1
+                    && PlaceWords.isNamed(pieces[1])
+                    && Titles.nameIn(p.text()).isPresent();
+            if (titled) return Optional.of(value(pieces[1], p.box()));
+            Matcher in = PANEL_IN.matcher(p.text());
+            if (in.find() && PlaceWords.isPlace(in.group(1))) return Optional.of(value(in.group(1), p.box()));
         }
         return region.loose().stream()
                 .filter(p ->

@@ -40,8 +40,7 @@ public final class Titles {
 
     /** {@code DB4 – Workshop}: a board's own name begins with the letters of its kind, and what it serves follows. */
     private static final Pattern OWN_KIND =
-            Pattern.compile("^((?:SM|SUB|[A-Z])?DB[-/. ]?(?=[A-Z0-9./-]*\\d)[A-Z0-9./-]{1,12})(?=\\s+[-–—(]|:|$)"
-                    + "|^(?:SM|SUB|[A-Z])?DB-[A-Z]{1,8}$");
+            Pattern.compile("^((?:SM|SUB|[A-Z])?DB[-/. ]?(?=[A-Z0-9./-]*\\d)[A-Z0-9./-]{1,12})(?=\\s+[-–—(]|:|$)");
 
     /** {@code BUSWAY BD-1 PLUG-IN UNITS}. */
     private static final Pattern BUSWAY =
@@ -136,14 +135,14 @@ public final class Titles {
         for (Pattern p : new Pattern[] {OWN_KIND, AFTER, BEFORE, NAMED, NAME_OF_KIND, BUSWAY}) {
             Matcher m = p.matcher(t);
             if (!m.find()) continue;
-            String name = NameText.name(m.group(1) == null ? m.group() : m.group(1));
+            String name = NameText.name(m.group(1));
             if (p == BEFORE && NUMBER_OF_SECTION.matcher(m.group(1)).matches()) continue;
             // 'MEMO: Panel directory as posted' is running text
             if (p == BEFORE && !Texts.hasFigure(name) && !m.hitEnd()) continue;
             boolean telling = name.chars().anyMatch(Character::isDigit)
                     || name.length() <= 6 && name.equals(name.toUpperCase(java.util.Locale.ROOT));
             if (p == BEFORE && KIND_ALONE.matcher(name).matches()) continue;
-            if ((telling || p == OWN_KIND)
+            if (telling
                     && NameText.isNameBehindItsWord(name)
                     && !NO_NAME.matcher(name).matches()) return Optional.of(name);
         }

@@ -18,6 +18,9 @@ public final class PlaceWords {
                     + "|.*\\b(?:panel|switchboard|breaker|contractor|drawing|sheet|schedule|notes?)\\b.*",
             Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern NAMED =
+            Pattern.compile(".*\\S\\s+(?:" + WORD + "|\\S*\\d\\S*)", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern IN = Pattern.compile("^(?:in|at)\\s+(?:the\\s+)?(?=\\S)", Pattern.CASE_INSENSITIVE);
 
     private PlaceWords() {}
@@ -26,6 +29,11 @@ public final class PlaceWords {
     public static boolean isPlace(String text) {
         String t = within(text);
         return !NONE.matcher(t).matches() && PLACE.matcher(t).matches();
+    }
+
+    /** A place with a name or number of its own, {@code SPORTS HALL}, {@code ROOM 12}: the word for a place or a figure ends it. */
+    public static boolean isNamed(String text) {
+        return isPlace(text) && NAMED.matcher(within(text)).matches();
     }
 
     /** Without the {@code in the} before it. */

@@ -19,7 +19,6 @@ class PanelNamesTest {
                 "Table 4 – Panel LP-B. | LP-B",
                 "SCHEDULE OF LIGHTING DISTRIBUTION BOARD LDB-02 | LDB-02",
                 "DB 5 – SPORTS HALL | DB 5",
-                "DB-MAIN | DB-MAIN",
                 "Tableau TD-RDC – Repérage des départs | TD-RDC",
                 "CÉDULE DU PANNEAU PE-3 | PE-3",
                 "TABLERO TAB-B | TAB-B",
