@@ -115,4 +115,25 @@ class HeadersAmongListsTest {
                     .isTrue();
         }
     }
+
+    @Test
+    void a_header_that_begins_beside_the_headings_of_columns_leaves_them_headings() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {40, 80, 200, 240, 280, 320, 400, 480};
+            s.line(60, at, "Cct No.", "Designation", "Breaker", "kVA A", "kVA B", "kVA C", "PANEL NAME", "KP 5");
+            String[][] rows = {
+                {"1", "Washer", "20/1", "0.50", "", "", "LOCATION", "Closet E3"},
+                {"3", "Dryer", "20/1", "", "0.44", "", "SOURCE", "MSB-1"},
+                {"5", "Fan", "20/1", "", "", "0.46", "BUS AMPS", "400"},
+                {"2", "Oven", "20/1", "0.94", "", "", "", ""},
+                {"4", "Clock", "20/1", "", "0.10", "", "", ""},
+                {"6", "Lights", "20/1", "", "", "0.90", "", ""}
+            };
+            for (int r = 0; r < rows.length; r++) s.line(74 + 14 * r, at, rows[r]);
+            Directory d = s.directory();
+            assertThat(d.panel()).isEqualTo("KP 5");
+            assertThat(d.circuits().get(2).loadVA().stream().map(l -> l.or(0.0)))
+                    .containsExactly(0.0, 440.0, 0.0);
+        }
+    }
 }

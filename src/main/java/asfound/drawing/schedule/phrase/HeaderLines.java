@@ -91,14 +91,20 @@ public final class HeaderLines {
                 .filter(v -> v.left() >= label.right() && v.left() - label.right() < 14 * p.size())
                 .min(Comparator.comparingDouble(Phrase::left))
                 .filter(v -> v.text().chars().anyMatch(Character::isDigit) && Values.fits(field, Texts.bare(v.text())))
-                .filter(v -> field != Field.DESIGNATION || !headsPhase(v, phrases))
+                .filter(v -> field != Field.DESIGNATION || !isAmongHeadings(v, phrases))
                 .isPresent();
     }
 
-    /** {@code L3} beside {@code L2}: in a list of several panels they are headings of their loads. */
-    private static boolean headsPhase(Phrase v, Phrases phrases) {
+    /**
+     * {@code L3} beside {@code L2}: in a list of several panels they are headings of their loads. A header that begins beside the
+     * headings of columns leaves them what they are.
+     */
+    private static boolean isAmongHeadings(Phrase v, Phrases phrases) {
+        boolean heading = phrases.meanings().most(v.text()) > 0;
         return phrases.near(v.centreY(), 0.3 * v.size()).stream()
-                .anyMatch(o -> o != v && phrases.meanings().most(v.text()) > 0 && isPhase(o.text()));
+                .filter(o -> o != v)
+                .anyMatch(
+                        o -> phrases.meanings().weight(o.text(), Role.POSITION) >= 0.8 || heading && isPhase(o.text()));
     }
 
     private static boolean isPhase(String text) {
