@@ -136,4 +136,36 @@ class HeadersAmongListsTest {
                     .containsExactly(0.0, 440.0, 0.0);
         }
     }
+
+    @Test
+    void a_place_in_running_text_ends_before_what_is_said_next() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            rows(s, 60)
+                    .text(
+                            40,
+                            40,
+                            "Panel K7 is located in Room 017 and is fed from Panel MDP. It is rated 120/208 V, 3 phase.");
+            Directory d = s.directory();
+            assertThat(d.header().location().value()).contains("Room 017");
+            assertThat(d.header().fedFrom().value().orElse("")).endsWith("MDP");
+        }
+    }
+
+    @Test
+    void a_rating_in_words_below_each_entry_of_a_card_is_that_of_its_device() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(100, 30, "PANEL B");
+            for (int r = 0; r < 6; r++)
+                for (int side = 0; side < 2; side++) {
+                    double x = 40 + 190 * side, y = 60 + 34 * r;
+                    s.text(x, y + 8, "" + (2 * r + 1 + side)).text(x + 20, y, "Lights room " + (2 * r + side));
+                    s.text(x + 20, y + 12, "20 A 1-pole");
+                    s.rule(x - 6, y - 12, x + 170, y - 12).rule(x - 6, y + 22, x + 170, y + 22);
+                    s.rule(x - 6, y - 12, x - 6, y + 22).rule(x + 14, y - 12, x + 14, y + 22);
+                    s.rule(x + 170, y - 12, x + 170, y + 22);
+                }
+            Directory d = s.directory();
+            assertThat(d.circuits()).hasSize(12).allMatch(c -> c.ratingA().or(0) == 20 && c.poles() == 1);
+        }
+    }
 }

@@ -17,7 +17,7 @@ final class DevicesInWords {
     private static final int ROWS = 4;
 
     private static final Pattern BEHIND = Pattern.compile(
-            "(.*\\p{L}.*?)[\\s,(–-]+(\\d{1,3}\\s*A(?:MPS?)?(?:[\\s,/]*[1-3]\\s*P(?:OLES?)?)?)\\)?",
+            "(.*\\p{L}.*?)[\\s,(–-]+(\\d{1,3}\\s*A(?:MPS?)?(?:[\\s,/]*[1-3]\\s*-?\\s*P(?:OLES?)?)?)\\)?",
             Pattern.CASE_INSENSITIVE);
 
     private DevicesInWords() {}
