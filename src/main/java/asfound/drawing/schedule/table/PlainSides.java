@@ -134,7 +134,12 @@ final class PlainSides {
     /** Short names without a heading are descriptions here: there is nothing else for them to be. */
     private static Column described(Column c) {
         List<Look> entries = new Looks().of(c.texts());
+        List<Look> others =
+                entries.stream().filter(e -> e.device().isEmpty() || e.figure()).toList();
+        // a card with the device in words below each entry
+        boolean rated = others.size() < entries.size() && others.size() * 3 >= entries.size();
         double words = Math.max(c.weight(Role.DESCRIPTION), 2 * Contents.tags(entries));
+        if (rated) words = Math.max(words, Contents.of(Role.DESCRIPTION, others));
         if (words < 0.5 || c.weight(Role.DESCRIPTION) >= 0.8) return c;
         Map<Role, Double> weights = new EnumMap<>(Role.class);
         weights.putAll(c.weights());
