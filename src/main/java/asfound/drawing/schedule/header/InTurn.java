@@ -5,26 +5,13 @@ import asfound.drawing.schedule.text.Labels;
 import asfound.drawing.schedule.text.Texts;
 import asfound.drawing.schedule.text.Values;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * A running line in which nothing but labels and their values stand in turn, without colons: {@code VOLTS 208Y/120 PHASE 3
  * WIRE 4 BUS 225 MAIN 100}. Read from its end, the same figures would belong to the labels behind them.
  */
 final class InTurn {
-
-    /** What has a figure or a word of its own kind; in the name of a place any label may stand. */
-    private static final Set<Field> FIELDS = EnumSet.of(
-            Field.VOLTAGE,
-            Field.PHASES,
-            Field.WIRES,
-            Field.PHASE_WIRE,
-            Field.BUS,
-            Field.MAIN,
-            Field.ISOLATOR,
-            Field.INTERRUPTING);
 
     private static final int FEWEST = 2;
     private static final int LONGEST = 4;
@@ -47,7 +34,7 @@ final class InTurn {
     private List<Pair> from(int start) {
         if (start >= words.size()) return List.of();
         Labels.Label label = Labels.at(words, start).orElse(null);
-        if (label == null || label.marked() || !FIELDS.contains(label.field())) return List.of();
+        if (label == null || label.marked() || !label.field().isOfFigures()) return List.of();
         for (int to = label.end() + 1; to <= Math.min(words.size(), label.end() + LONGEST); to++) {
             boolean last = to == words.size();
             if (!last && Labels.at(words, to).isEmpty()) continue;

@@ -9,25 +9,12 @@ import asfound.drawing.schedule.text.SystemText;
 import asfound.drawing.schedule.text.Texts;
 import asfound.drawing.schedule.text.Values;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Tells a line of a panel's header from a heading of columns, where the one stands close over the other. */
 public final class HeaderLines {
-
-    private static final Set<Field> OF_FIGURES = EnumSet.of(
-            Field.DESIGNATION,
-            Field.VOLTAGE,
-            Field.PHASES,
-            Field.WIRES,
-            Field.PHASE_WIRE,
-            Field.BUS,
-            Field.MAIN,
-            Field.ISOLATOR,
-            Field.INTERRUPTING);
 
     /** What a sheet calls itself is no heading of a column. */
     private static final Pattern TITLE = Pattern.compile(
@@ -80,7 +67,7 @@ public final class HeaderLines {
     private static Optional<Field> figureOf(Phrase label, Phrases phrases) {
         return phrases.meanings()
                 .label(label)
-                .filter(l -> OF_FIGURES.contains(l.field()))
+                .filter(l -> l.field() == Field.DESIGNATION || l.field().isOfFigures())
                 .filter(l -> l.end() == HeaderWords.of(label).size())
                 .map(Labels.Label::field);
     }

@@ -35,6 +35,14 @@ public enum Field {
         return this == MAINS_RATING ? "main" : name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
+    /** Its value is a figure, or a word of its own kind; in the name of a place any words may stand. */
+    public boolean isOfFigures() {
+        return switch (this) {
+            case VOLTAGE, PHASES, WIRES, PHASE_WIRE, BUS, MAIN, ISOLATOR, INTERRUPTING -> true;
+            default -> false;
+        };
+    }
+
     public boolean isTotal() {
         return this == AMPERES || this == LOAD_A || this == LOAD_B || this == LOAD_C || this == LOAD_TOTAL;
     }
