@@ -276,4 +276,22 @@ class SpreadsheetTablesTest {
                 + "5,Kiln,20,,5,Lathe,20\n");
         assertThat(read.directories()).isNotEmpty().allMatch(Directory::isDoubtful);
     }
+
+    @Test
+    void dashes_of_further_poles_do_not_keep_a_fraction_from_being_put_back() throws IOException {
+        Directory d =
+                read("PANEL RP-3\nCkt,Load,Device\n\"4, 6, 8\",UPS,80A/3P\n-,-,-\n-,-,-\n\"10, 12, 14\",Cooler,100A/3P\n"
+                                + "-,-,-\n-,-,-\n16.18,Heater,30A/2P\n-,-,-\n")
+                        .directories()
+                        .get(0);
+        assertThat(d.circuits().get(2).positions()).containsExactly(16, 18);
+    }
+
+    @Test
+    void a_blank_row_before_the_marks_of_the_last_device_is_no_pole_of_it() throws IOException {
+        Directory d = Readings.table(
+                "PANEL RP-4\nCkt,Load,A,P\n1,Lights,20,1\n2,Sign,20,1\n3,Fan,30,2\n-,-,-,-\n5,Clock,20,1\n"
+                        + "6,Pump,30,2\n-,-,-,-\n8,Spare,40,3\n,,,\n-,-,-,-\n-,-,-,-\n");
+        assertThat(inWords(d)).hasSize(6).last().isEqualTo("[8, 9, 10] 40A Spare []");
+    }
 }

@@ -3,6 +3,7 @@ package asfound.drawing.schedule.cell;
 import asfound.drawing.schedule.phrase.PositionText;
 import asfound.drawing.schedule.text.Headings;
 import asfound.drawing.schedule.text.Role;
+import asfound.drawing.schedule.text.Texts;
 import asfound.model.Problem;
 import asfound.recordset.Grid;
 import asfound.recordset.GridRow;
@@ -89,7 +90,8 @@ final class ChangedPositions {
         List<GridRow> under = new ArrayList<>();
         for (GridRow row : grid.rows()) {
             String cell = row.cell(c).strip().replaceAll("\\s+", " ");
-            if (cell.isEmpty()) continue;
+            // the marks of further poles count for nothing
+            if (cell.isEmpty() || Texts.isMark(cell)) continue;
             boolean letters = cell.chars().anyMatch(Character::isLetter) || cell.equals("#");
             if (!letters || DateText.parse(cell).isPresent()) {
                 if (headed > 0) under.add(row);

@@ -53,7 +53,15 @@ final class FurtherPoles {
         if (most == 0) return;
         double at = last.y(), reach = 1.6 * Math.max(pitch, spine.pitch());
         int number = last.text().order(), found = 0;
-        for (double y : levels.between(last.y(), last.y() + (2.5 * most + 1) * pitch)) {
+        List<Double> below = levels.between(last.y(), last.y() + (2.5 * most + 1) * pitch);
+        List<Double> marked = levels.withoutBlank(below);
+        // a blank row among marks for all further poles is none of them
+        boolean spaced = once
+                && marked.size() < below.size()
+                && marked.stream().takeWhile(levels::carriesOn).count() * step
+                        >= sure - last.text().order();
+        if (spaced) reach += pitch;
+        for (double y : spaced ? marked : below) {
             if (found == most || y - at > reach || !levels.carriesOn(y) && !repeatsOwing(y, number + step)) break;
             // a blank row may be the other half's alone
             if (levels.isBlank(y) && (!once || number + step > sure)) break;
