@@ -3,9 +3,13 @@ package asfound.drawing.schedule.phrase;
 import asfound.drawing.schedule.text.NameText;
 import asfound.drawing.schedule.text.PlaceWords;
 import asfound.drawing.schedule.text.Texts;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** A panel's name in a title or in running text: {@code PANEL "HP-1A"}, {@code LP-2 PANEL SCHEDULE}. */
 public final class Titles {
@@ -74,6 +78,9 @@ public final class Titles {
 
     private static final String FIRST_LETTERS = "pbcsdtqvug";
 
+    private static final Map<Character, List<String>> BY_FIRST_LETTER =
+            Arrays.stream(WORDS).collect(Collectors.groupingBy(word -> word.charAt(0)));
+
     private static final Pattern NO_NAME = Pattern.compile(
             "panel|panelboard|board|branch|circuit|electrical|lighting|power|main|the|motor|fan|pump|door|cable|fixture|load"
                     + "|relay|device|feeder|keyed|note|notes|id|no|name|ref|tag|mark|number|schedule|directory|data",
@@ -112,9 +119,8 @@ public final class Titles {
     }
 
     private static boolean isWordAt(String text, int i) {
-        int first = text.charAt(i) | ' ';
-        for (String word : WORDS)
-            if (word.charAt(0) == first && text.regionMatches(true, i, word, 0, word.length())) return true;
+        for (String word : BY_FIRST_LETTER.getOrDefault((char) (text.charAt(i) | ' '), List.of()))
+            if (text.regionMatches(true, i, word, 0, word.length())) return true;
         return false;
     }
 
