@@ -87,10 +87,10 @@ final class SpacedType {
     /** {@code 1 & 2 -} are words of one letter each. */
     private static boolean mostlyMarks(List<Word> row) {
         return row.stream()
-                                .filter(w -> !Character.isLetter(w.text().codePointAt(0)))
+                                .filter(w -> !Character.isLetterOrDigit(w.text().codePointAt(0)))
                                 .count()
                         * 2
-                > row.size();
+                >= row.size();
     }
 
     private static double gap(List<Word> row, int i) {
