@@ -45,6 +45,16 @@ class HeadersAmongListsTest {
     }
 
     @Test
+    void a_name_with_the_words_of_its_letters_behind_it_is_a_title() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            Directory d =
+                    rows(s, 60).text(40, 40, "MDP - MAIN DISTRIBUTION PANEL").directory();
+            assertThat(d.panel()).isEqualTo("MDP");
+            assertThat(d.header().designation().isStated()).isTrue();
+        }
+    }
+
+    @Test
     void a_rating_with_main_lugs_elsewhere_in_its_line_is_that_of_the_bus() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             rows(s, 60).text(40, 40, "PANEL K3, 225A, 120/208 VOLT, 3 PHASE, 4 WIRE, M.L.O.");

@@ -23,6 +23,7 @@ final class LabelReader {
     private static final Pattern RUN_INTO = Pattern.compile("^(?:from|by)(?=\\p{Lu})");
     private static final Pattern OF = Pattern.compile("for|of|to", Pattern.CASE_INSENSITIVE);
     private static final Pattern OWN_NAME = Pattern.compile("S?M?DB\\s\\d", Pattern.CASE_INSENSITIVE);
+    private static final Pattern KEY = Pattern.compile("\\babbreviations?\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern ROOM = Pattern.compile("(?i)rm\\.?|room");
 
     private final List<Value> values = new ArrayList<>();
@@ -56,10 +57,8 @@ final class LabelReader {
     }
 
     static Labelled read(Sheet sheet, List<Phrase> phrases, Meanings meanings) {
-        List<Phrase> own = phrases.stream()
-                .filter(p -> !Abbreviations.isExplained(p.text()))
-                .toList();
-        List<Phrase> parted = Wrapped.whole(sheet, HeaderWords.parted(Ticks.chosen(own)), meanings);
+        List<Phrase> parted =
+                Wrapped.whole(sheet, HeaderWords.parted(Ticks.chosen(withoutKey(phrases, meanings))), meanings);
         LabelReader reader = new LabelReader(meanings);
         for (Phrase p : parted) reader.phrase(p);
         LoneLabels lone = new LoneLabels(sheet, Phrases.of(parted, meanings), reader.lone);
@@ -71,6 +70,19 @@ final class LabelReader {
                 List.copyOf(reader.unfit),
                 List.copyOf(reader.labels),
                 List.copyOf(reader.loose));
+    }
+
+    /** Without a key to abbreviations; {@code MDP - MAIN DISTRIBUTION PANEL} by itself is a title. */
+    private static List<Phrase> withoutKey(List<Phrase> phrases, Meanings meanings) {
+        List<Phrase> key = phrases.stream()
+                .filter(p -> Abbreviations.isExplained(p.text()))
+                .toList();
+        boolean title = key.size() == 1
+                && meanings.name(key.get(0).text()).isPresent()
+                && phrases.stream().noneMatch(p -> KEY.matcher(p.text()).find());
+        return key.isEmpty() || title
+                ? phrases
+                : phrases.stream().filter(p -> !key.contains(p)).toList();
     }
 
     private void phrase(Phrase p) {

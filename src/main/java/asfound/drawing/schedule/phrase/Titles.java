@@ -96,6 +96,10 @@ public final class Titles {
     /** {@code 4. Panel directory}: the number of a section of a report. */
     private static final Pattern NUMBER_OF_SECTION = Pattern.compile("\\d+\\.(?:\\d+\\.?)*");
 
+    /** {@code DISTRIBUTION BOARD 12 WAY}: how large it is. */
+    private static final Pattern SIZE =
+            Pattern.compile("\\d{1,3}\\s*-?\\s*(?:WAYS?|POLES?|CIRCUITS?|CKTS?|SPACES?)\\b", Pattern.CASE_INSENSITIVE);
+
     private Titles() {}
 
     /** The name that a phrase gives; empty where it gives none. */
@@ -143,6 +147,7 @@ public final class Titles {
             if (!m.find()) continue;
             String name = NameText.name(m.group(1));
             if (p == BEFORE && NUMBER_OF_SECTION.matcher(m.group(1)).matches()) continue;
+            if (p == AFTER && SIZE.matcher(t).region(m.start(1), t.length()).lookingAt()) continue;
             // 'MEMO: Panel directory as posted' is running text
             if (p == BEFORE && !Texts.hasFigure(name) && !m.hitEnd()) continue;
             boolean telling = name.chars().anyMatch(Character::isDigit)

@@ -22,6 +22,7 @@ class PanelNamesTest {
                 "Tableau TD-RDC – Repérage des départs | TD-RDC",
                 "CÉDULE DU PANNEAU PE-3 | PE-3",
                 "TABLERO TAB-B | TAB-B",
+                "MDP - MAIN DISTRIBUTION PANEL | MDP",
                 "Unterverteilung UV-1 | UV-1"
             })
     void a_title_names_its_panel(String title, String name) {
@@ -29,7 +30,15 @@ class PanelNamesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"PANEL 60A", "4. Panel directory", "3.2 Panel schedules", "Tableau de charges"})
+    @ValueSource(
+            strings = {
+                "PANEL 60A",
+                "DISTRIBUTION BOARD 12 WAY",
+                "DB 12 WAY TP&N",
+                "4. Panel directory",
+                "3.2 Panel schedules",
+                "Tableau de charges"
+            })
     void a_rating_or_the_number_of_a_section_names_none(String text) {
         assertThat(Titles.nameIn(text)).isEmpty();
     }
