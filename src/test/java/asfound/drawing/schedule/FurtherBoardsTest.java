@@ -39,6 +39,36 @@ class FurtherBoardsTest {
     }
 
     @Test
+    void two_poles_printed_beside_a_first_and_a_last_position_are_those_two() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {40, 90, 130, 160};
+            s.text(40, 40, "PANEL LP-9").line(60, at, "Ckt", "A", "P", "Load");
+            String[][] rows = {
+                {"1", "20", "1", "Lights"}, {"2", "20", "1", "Sign"}, {"3", "20", "1", "Fan"},
+                {"4-6", "30", "2", "Heater"}, {"7", "20", "1", "Pump"}, {"8", "20", "1", "Clock"}
+            };
+            for (int r = 0; r < rows.length; r++) s.line(74 + 14 * r, at, rows[r]);
+            Directory d = s.directory();
+            assertThat(at(d, 4).positions()).containsExactly(4, 6);
+            assertThat(at(d, 4).poles()).isEqualTo(2);
+        }
+    }
+
+    @Test
+    void a_ditto_beside_a_rating_of_its_own_is_told() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {40, 90, 130};
+            s.text(40, 40, "PANEL LP-8").line(60, at, "Ckt", "A", "Load");
+            String[] loads = {"Lights", "Sign", "Oven", "\"", "Fan", "Pump", "Clock", "Spare"};
+            for (int r = 0; r < loads.length; r++) s.line(74 + 14 * r, at, "" + (r + 1), "20", loads[r]);
+            Directory d = s.directory();
+            assertThat(d.problems())
+                    .anyMatch(p -> p.message().startsWith("Position 4 could not be read in full: a ditto mark"));
+            assertThat(d.unread()).containsExactly(4);
+        }
+    }
+
+    @Test
     void odd_positions_with_a_dash_stay_two_where_even_ones_stand_beside_them() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             double[] at = {40, 90, 130, 300, 350, 390};

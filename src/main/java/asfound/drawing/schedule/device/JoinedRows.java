@@ -17,6 +17,9 @@ public final class JoinedRows {
     /** Said of a position whose device stands on the page before, until the pages are put together. */
     public static final String CARRIED_ON = "a mark carries on a device that begins elsewhere";
 
+    private static final String DITTO_WITH_RATING =
+            "a ditto mark beside a rating of its own; nothing shows whether it is a further pole of the device above";
+
     /** Stands for a letter whose shape is known and whose meaning is not. */
     private static final char UNTOLD = '\uFFFD';
 
@@ -121,12 +124,22 @@ public final class JoinedRows {
                 .orElse("");
     }
 
+    /** Neither poles nor another row say whether it is a device of its own. */
+    private boolean isDittoWithRating() {
+        return rows.size() == 1
+                && positions.size() == 1
+                && read.rating().isStated()
+                && read.poles().isEmpty()
+                && Texts.isDitto(head.text(Role.DESCRIPTION));
+    }
+
     private String trouble() {
         List<String> what = new ArrayList<>();
         if (!read.trouble().isEmpty()) what.add(read.trouble());
         if (description().indexOf(UNTOLD) >= 0) what.add("letters of '" + description() + "' could not be told");
         if (clash > 0) what.add(read.poles().orElse(1) + " poles, and position " + clash + " has an entry of its own");
         if (stray) what.add(CARRIED_ON);
+        if (isDittoWithRating()) what.add(DITTO_WITH_RATING);
         if (!doubt.isEmpty()) what.add(doubt);
         if (isUsedOtherwise()) what.add("its use is written as '" + head.text(Role.USE) + "'");
         if (rows.stream().anyMatch(Row::isMixed)) what.add("two entries stand in one row");

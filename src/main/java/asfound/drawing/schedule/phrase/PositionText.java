@@ -67,12 +67,19 @@ public record PositionText(List<Integer> numbers, List<Integer> phases, String r
     public List<Integer> positions(int poles) {
         if (isWay())
             return phases.stream().map(phase -> (first() - 1) * 3 + phase).toList();
+        // its two poles are the ends of what was taken for three
+        if (numbers.size() == 3 && poles == 2 && isFirstToLast()) return List.of(numbers.get(0), numbers.get(2));
         if (numbers.size() != 2 || poles <= 2) return numbers;
         int apart = numbers.get(1) - first();
         if (apart % (poles - 1) != 0) return numbers;
         return IntStream.range(0, poles)
                 .mapToObj(k -> first() + k * (apart / (poles - 1)))
                 .toList();
+    }
+
+    /** Two numbers were written, and those between them are meant as well. */
+    private boolean isFirstToLast() {
+        return DIGITS.matcher(raw).results().count() == 2;
     }
 
     /** The number by which rows are put in order: ways with phases are counted across, three to a way. */
