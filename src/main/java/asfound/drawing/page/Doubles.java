@@ -17,9 +17,15 @@ final class Doubles {
     private final int[] last;
 
     private final int[] before;
+    /** Where each letter stands, at hand: most that share a bucket stand well apart. */
+    private final double[] lefts;
+
+    private final double[] bottoms;
 
     private Doubles(int letters) {
         once = new ArrayList<>(letters);
+        lefts = new double[letters];
+        bottoms = new double[letters];
         last = new int[Integer.highestOneBit(Math.max(16, letters)) << 1];
         java.util.Arrays.fill(last, -1);
         before = new int[letters];
@@ -36,7 +42,9 @@ final class Doubles {
         long top = square(y - reach), bottom = square(y + reach), left = square(x - reach), right = square(x + reach);
         for (long r = top; r <= bottom; r++)
             for (long c = left; c <= right; c++)
-                for (int i = last[bucket(r, c)]; i >= 0; i = before[i]) if (isSame(g, once.get(i))) return true;
+                for (int i = last[bucket(r, c)]; i >= 0; i = before[i])
+                    if (Math.abs(lefts[i] - x) < reach && Math.abs(bottoms[i] - y) < reach && isSame(g, once.get(i)))
+                        return true;
         return false;
     }
 
@@ -44,6 +52,8 @@ final class Doubles {
         int bucket = bucket(square(g.box().bottom()), square(g.box().x()));
         before[once.size()] = last[bucket];
         last[bucket] = once.size();
+        lefts[once.size()] = g.box().x();
+        bottoms[once.size()] = g.box().bottom();
         once.add(g);
     }
 

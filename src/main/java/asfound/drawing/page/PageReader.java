@@ -122,8 +122,10 @@ public final class PageReader {
 
     /** The letters that run in each direction, as {@link Turn} numbers them. */
     private static List<List<Glyph>> byDirection(List<Glyph> all) {
-        List<List<Glyph>> running =
-                List.of(new ArrayList<>(all.size()), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        int[] letters = new int[4];
+        for (Glyph g : all) letters[g.quarters()]++;
+        List<List<Glyph>> running = new ArrayList<>(4);
+        for (int n : letters) running.add(new ArrayList<>(n));
         for (Glyph g : all) running.get(g.quarters()).add(g);
         return running;
     }

@@ -37,12 +37,13 @@ public record Soundness(boolean cutOff, int damaged, boolean expanding, boolean 
             boolean encrypted = tail.contains("/Encrypt");
             int damaged = 0;
             boolean expanding = false;
+            Buffers buffers = new Buffers(new byte[1 << 15], new byte[1 << 16]);
             for (long at : streams(file)) {
                 if (encrypted || expanding || System.nanoTime() > deadlineNanos) break;
                 String dictionary = dictionary(text(file, Math.max(0, at - LOOK_BACK), (int) Math.min(LOOK_BACK, at)));
                 if (dictionary.contains("/Encrypt")) encrypted = true;
                 else if (isTextual(dictionary)) {
-                    long size = inflated(file, at + STREAM.length, limits.expandedBytes(), deadlineNanos);
+                    long size = inflated(file, at + STREAM.length, buffers, limits.expandedBytes(), deadlineNanos);
                     if (size > limits.expandedBytes()) expanding = true;
                     else if (size < 0) damaged++;
                 }
@@ -101,8 +102,12 @@ public record Soundness(boolean cutOff, int damaged, boolean expanding, boolean 
         return flate && !other;
     }
 
+    /** What is read and what it expands to, piece by piece: for all streams of a file the same. */
+    private record Buffers(byte[] packed, byte[] whole) {}
+
     /** How many bytes a stream expands to; -1 where it is damaged; more than {@code most} where it goes past that. */
-    private static long inflated(RandomAccessFile file, long from, long most, long deadlineNanos) throws IOException {
+    private static long inflated(RandomAccessFile file, long from, Buffers buffers, long most, long deadlineNanos)
+            throws IOException {
         file.seek(from);
         int first = file.read();
         long start = from + (first == '\r' ? 2 : first == '\n' ? 1 : 0);
@@ -110,15 +115,14 @@ public record Soundness(boolean cutOff, int damaged, boolean expanding, boolean 
         file.seek(start);
         Inflater inflater = new Inflater();
         try {
-            byte[] in = new byte[1 << 15], out = new byte[1 << 16];
             long size = 0;
             while (!inflater.finished()) {
                 if (inflater.needsInput()) {
-                    int n = file.read(in);
+                    int n = file.read(buffers.packed());
                     if (n <= 0) return -1;
-                    inflater.setInput(in, 0, n);
+                    inflater.setInput(buffers.packed(), 0, n);
                 }
-                int got = inflater.inflate(out);
+                int got = inflater.inflate(buffers.whole());
                 size += got;
                 if (size > most || System.nanoTime() > deadlineNanos) return size > most ? size : 0;
                 if (got == 0 && inflater.needsDictionary()) return -1;

@@ -4,7 +4,9 @@ import asfound.model.Box;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What is drawn with letters and says nothing: bars one below the other that part columns, rows of dashes that part rows, and
@@ -19,6 +21,11 @@ final class TypedRules {
     private static final double STEP = 3.4;
     /** The widest gap between the letters of one drawn line, in sizes of its type. */
     private static final double GAP = 2.5;
+
+    /** Letters of one line stand no further above each other, in sizes of type. */
+    private static final double LEVEL = 0.2;
+    /** Letters may stand so many points above the page. */
+    private static final double ABOVE = 10;
 
     private final List<Glyph> all;
     private final Glyph[] letters;
@@ -97,15 +104,16 @@ final class TypedRules {
         return kinds[i] == kind;
     }
 
-    /** All letters but spaces, line by line and from left to right. */
+    /** All letters but spaces of the lines on which something may be drawn, line by line and from left to right. */
     private int[] inLines() {
         int[] out = new int[letters.length];
         long[] lines = new long[letters.length];
         double[] lefts = new double[letters.length];
+        BitSet drawn = drawnLines();
         int n = 0;
         for (int i = 0; i < letters.length; i++) {
-            if (is(i, Kind.SPACE)) continue;
-            lines[i] = Math.round(letters[i].box().bottom() * 2);
+            lines[i] = line(i);
+            if (is(i, Kind.SPACE) || !drawn.get((int) lines[i])) continue;
             lefts[i] = letters[i].box().x();
             out[n++] = i;
         }
@@ -116,9 +124,31 @@ final class TypedRules {
         return Arrays.copyOf(out, n);
     }
 
+    /** The line of a letter, counted in half points from a little above the page. */
+    private int line(int i) {
+        return (int) Math.max(0, Math.round((letters[i].box().bottom() + ABOVE) * 2));
+    }
+
+    /** The lines with dashes or dots enough, and those so near that what stands on them may follow such a one. */
+    private BitSet drawnLines() {
+        Map<Integer, Integer> marks = new HashMap<>();
+        double largest = 0;
+        for (int i = 0; i < letters.length; i++) {
+            largest = Math.max(largest, letters[i].size());
+            if (is(i, Kind.DASH) || is(i, Kind.DOT)) marks.merge(line(i), 1, Integer::sum);
+        }
+        int near = 1 + (int) Math.ceil(2 * LEVEL * largest);
+        BitSet drawn = new BitSet();
+        marks.forEach((line, own) -> {
+            int all = own + marks.getOrDefault(line - 1, 0) + marks.getOrDefault(line + 1, 0);
+            if (all >= FEWEST_DOTS) drawn.set(Math.max(0, line - near), line + near + 1);
+        });
+        return drawn;
+    }
+
     private boolean follows(int a, int b, double gap) {
         Glyph x = letters[a], y = letters[b];
-        return Math.abs(x.box().bottom() - y.box().bottom()) < 0.2 * x.size()
+        return Math.abs(x.box().bottom() - y.box().bottom()) < LEVEL * x.size()
                 && y.box().x() - x.box().right() < gap * x.size()
                 && y.box().x() > x.box().x();
     }

@@ -26,7 +26,10 @@ final class WordBuilder {
     /** A word as it grows. */
     private static final class Run {
         private final StringBuilder text;
-        private Box box;
+        private double x;
+        private double y;
+        private double w;
+        private double h;
         private final double size;
         private final int piece;
         private int letters = 1;
@@ -34,18 +37,43 @@ final class WordBuilder {
         Run(Glyph g) {
             piece = g.piece();
             text = new StringBuilder(g.text());
-            box = g.box();
+            x = g.box().x();
+            y = g.box().y();
+            w = g.box().w();
+            h = g.box().h();
             size = g.size();
         }
 
-        void add(CharSequence more, Box where, int count) {
-            text.append(more);
-            box = box.union(where);
-            letters += count;
+        void add(Glyph g) {
+            text.append(g.text());
+            letters++;
+            widen(g.box().x(), g.box().y(), g.box().right(), g.box().bottom());
+        }
+
+        void add(Run r) {
+            text.append(r.text);
+            letters += r.letters;
+            widen(r.x, r.y, r.right(), r.baseline());
+        }
+
+        private void widen(double left, double top, double right, double bottom) {
+            double x1 = Math.max(right(), right), y1 = Math.max(baseline(), bottom);
+            x = Math.min(x, left);
+            y = Math.min(y, top);
+            w = x1 - x;
+            h = y1 - y;
+        }
+
+        double right() {
+            return x + w;
         }
 
         double baseline() {
-            return box.bottom();
+            return y + h;
+        }
+
+        double middle() {
+            return WordBuilder.middle(y, h);
         }
 
         static int byLine(Run a, Run b) {
@@ -54,7 +82,7 @@ final class WordBuilder {
         }
 
         static int byPlace(Run a, Run b) {
-            int place = Double.compare(a.box.x(), b.box.x());
+            int place = Double.compare(a.x, b.x);
             return place != 0 ? place : a.text.compareTo(b.text);
         }
     }
@@ -66,7 +94,7 @@ final class WordBuilder {
         List<Run> runs = builder.inOrderOfContent(once);
         List<Word> words = new ArrayList<>();
         for (Run r : builder.sideBySide(runs, new Blanks(once)))
-            words.add(new Word(r.text.toString(), r.box, r.size, upright));
+            words.add(new Word(r.text.toString(), new Box(r.x, r.y, r.w, r.h), r.size, upright));
         return words;
     }
 
@@ -76,7 +104,9 @@ final class WordBuilder {
         int n = 0;
         for (int i = 1; i < letters.size(); i++) {
             Glyph a = letters.get(i - 1), b = letters.get(i);
-            if (a.isSpace() || b.isSpace() || !sameLine(a.box(), b.box(), a.size(), b.size())) continue;
+            if (a.isSpace()
+                    || b.isSpace()
+                    || !sameLine(a.box().bottom(), b.box().bottom(), a.size(), b.size())) continue;
             double gap = (b.box().x() - a.box().right()) / a.size();
             if (gap > -0.3 && gap < 0.7) gaps[n++] = gap;
         }
@@ -85,31 +115,35 @@ final class WordBuilder {
         return Math.max(0, gaps[n / 3]);
     }
 
-    private static boolean sameLine(Box a, Box b, double sizeA, double sizeB) {
+    private static boolean sameLine(double a, double b, double sizeA, double sizeB) {
         double size = Math.min(sizeA, sizeB);
-        return Math.abs(a.bottom() - b.bottom()) < 0.18 * size && Math.max(sizeA, sizeB) < 1.5 * size;
+        return Math.abs(a - b) < 0.18 * size && Math.max(sizeA, sizeB) < 1.5 * size;
     }
 
     private List<Run> inOrderOfContent(List<Glyph> letters) {
-        List<Run> runs = new ArrayList<>();
+        List<Run> runs = new ArrayList<>(letters.size() / 4);
         Run open = null;
         for (Glyph g : letters) {
             if (g.isSpace()) {
                 open = null;
                 continue;
             }
-            if (open != null && continues(open, g)) open.add(g.text(), g.box(), 1);
+            if (open != null && continues(open, g)) open.add(g);
             else runs.add(open = new Run(g));
         }
         return runs;
     }
 
     private boolean continues(Run run, Glyph g) {
-        if (run.piece != g.piece() || !sameLine(run.box, g.box(), run.size, g.size())) return false;
-        double gap = (g.box().x() - run.box.right()) / run.size;
+        if (run.piece != g.piece() || !sameLine(run.baseline(), g.box().bottom(), run.size, g.size())) return false;
+        double gap = (g.box().x() - run.right()) / run.size;
         return gap > -OVERLAP - 0.1
                 && gap < tracking + WORD_GAP
-                && (gap < 0.08 || !down.separates(run.box.right() - 0.5, g.box().x() + 0.5, middle(g.box())));
+                && (gap < 0.08
+                        || !down.separates(
+                                run.right() - 0.5,
+                                g.box().x() + 0.5,
+                                middle(g.box().y(), g.box().h())));
     }
 
     private List<Run> sideBySide(List<Run> runs, Blanks blanks) {
@@ -131,7 +165,7 @@ final class WordBuilder {
         byX.sort(Run::byPlace);
         Run open = null;
         for (Run r : byX) {
-            if (open != null && touches(open, r) && !blankBetween(open, r, blanks)) open.add(r.text, r.box, r.letters);
+            if (open != null && touches(open, r) && !blankBetween(open, r, blanks)) open.add(r);
             else {
                 if (open != null) out.add(open);
                 open = r;
@@ -141,27 +175,24 @@ final class WordBuilder {
     }
 
     private boolean touches(Run a, Run b) {
-        if (!sameLine(a.box, b.box, a.size, b.size)) return false;
-        double gap = (b.box.x() - a.box.right()) / a.size;
+        if (!sameLine(a.baseline(), b.baseline(), a.size, b.size)) return false;
+        double gap = (b.x - a.right()) / a.size;
         return gap > -OVERLAP
                 && gap < tracking + WORD_GAP
-                && !down.separates(a.box.right() - reach(a), b.box.x() + reach(b), middle(b.box));
+                && !down.separates(a.right() - reach(a), b.x + reach(b), b.middle());
     }
 
     /** Whole texts that run over the rule between their columns stay apart; single letters are joined up to the rule. */
     private static double reach(Run run) {
-        return run.letters > 1 ? Math.min(0.9 * run.size, 0.45 * run.box.w()) : 0.5;
+        return run.letters > 1 ? Math.min(0.9 * run.size, 0.45 * run.w) : 0.5;
     }
 
     private static boolean blankBetween(Run a, Run b, Blanks blanks) {
         return blanks.between(
-                a.box.right() - 0.1 * a.size,
-                b.box.x() + 0.1 * b.size,
-                a.box.bottom() - 0.2 * a.size,
-                a.box.bottom() + 0.2 * a.size);
+                a.right() - 0.1 * a.size, b.x + 0.1 * b.size, a.baseline() - 0.2 * a.size, a.baseline() + 0.2 * a.size);
     }
 
-    private static double middle(Box box) {
-        return box.y() + 0.45 * box.h();
+    private static double middle(double y, double h) {
+        return y + 0.45 * h;
     }
 }
