@@ -30,6 +30,8 @@ public record StruckThrough(Set<Integer> positions, boolean ofHeader, List<Probl
     private static final String REMEDY = "Look whether the entry still holds.";
     /** The line runs so near to the middle of the letters, in sizes of type. */
     private static final double MIDDLE = 0.22;
+    /** A word's middle lies no further from that of its phrase, in sizes of type. */
+    private static final double LEVEL = 0.35;
     /** It covers so much of each word. */
     private static final double COVERED = 0.85;
     /** So many lines as long as it, one above the other, are the rulings of a table. */
@@ -76,10 +78,22 @@ public record StruckThrough(Set<Integer> positions, boolean ofHeader, List<Probl
     /** The words of an area that a line runs through; empty where there are none. */
     private static String in(Sheet sheet, Phrases phrases, Box box) {
         StringJoiner struck = new StringJoiner(" ");
-        for (Phrase p : phrases.between(box.y(), box.bottom()))
+        List<Phrase> own = phrases.between(box.y(), box.bottom());
+        if (own.isEmpty() || isClear(sheet, own)) return "";
+        for (Phrase p : own)
             if (box.contains(p.centreX(), p.centreY()))
                 for (Word w : p.words()) if (isStruck(sheet, w)) struck.add(w.text());
         return struck.toString();
+    }
+
+    /** No line at all runs where it could run through a word of them, as nearly everywhere. */
+    private static boolean isClear(Sheet sheet, List<Phrase> fromTheTop) {
+        double size = 0;
+        for (Phrase p : fromTheTop) for (Word w : p.words()) size = Math.max(size, w.size());
+        double first = fromTheTop.get(0).centreY(),
+                last = fromTheTop.get(fromTheTop.size() - 1).centreY();
+        double reach = (LEVEL + MIDDLE) * size;
+        return sheet.across().between(first - reach, last + reach).isEmpty();
     }
 
     private static boolean isStruck(Sheet sheet, Word w) {

@@ -92,9 +92,11 @@ public record PositionText(List<Integer> numbers, List<Integer> phases, String r
         // a figure by itself: with more digits than a position has it is none
         if (Texts.isFigures(text)) return text.length() <= 3 ? number(text) : Optional.empty();
         String t = text.strip();
-        Matcher lead = LEAD.matcher(t);
-        if (LEADS.indexOf(t.charAt(0)) >= 0 && lead.lookingAt()) t = t.substring(lead.end());
-        else if (isWord(t)) return Optional.empty();
+        if (LEADS.indexOf(t.charAt(0)) >= 0) {
+            Matcher lead = LEAD.matcher(t);
+            if (lead.lookingAt()) t = t.substring(lead.end());
+        }
+        if (isWord(t)) return Optional.empty();
         if (isMarked(t)) t = AROUND.matcher(t).replaceAll("");
         if (t.isEmpty() || t.length() > 24) return Optional.empty();
         if (isDigit(t.charAt(t.length() - 1)) && LIST.matcher(t).matches()) return list(t, text);

@@ -68,6 +68,7 @@ final class WrittenNumbers {
 
     private Optional<Line> line(int at) {
         Phrase p = phrases.get(at);
+        if (!Texts.hasFigure(p.text())) return Optional.empty();
         if (p.words().size() > 1 && LEAD.matcher(p.words().get(0).text()).matches())
             p = Phrase.of(p.words().subList(1, p.words().size()));
         Word first = p.words().get(0);
