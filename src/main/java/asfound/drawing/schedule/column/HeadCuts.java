@@ -46,7 +46,8 @@ final class HeadCuts {
         for (Phrase p : phrases.between(reach, top)) {
             if (p.centreY() >= top || p.centreY() <= reach) continue;
             others.add(p.box());
-            if (isSure(p.text())) heads.add(new Head(p.box(), false, isLoad(p.text())));
+            Map<Role, Double> weights = meanings.weigh(p);
+            if (isSure(weights)) heads.add(new Head(p.box(), false, isLoad(weights)));
         }
         List<Word> turned = phrases.turned().stream()
                 .filter(w -> w.bottom() <= top + size && w.bottom() > reach - 2 * size)
@@ -63,18 +64,18 @@ final class HeadCuts {
                 box = box.union(turned.get(j++).box());
             }
             others.add(box);
-            if (isSure(text.toString())) heads.add(new Head(box, true, isLoad(text.toString())));
+            Map<Role, Double> weights = meanings.weigh(text.toString());
+            if (isSure(weights)) heads.add(new Head(box, true, isLoad(weights)));
             i = j;
         }
     }
 
-    private boolean isSure(String text) {
-        return meanings.weigh(text).entrySet().stream()
+    private static boolean isSure(Map<Role, Double> heading) {
+        return heading.entrySet().stream()
                 .anyMatch(e -> e.getKey() != Role.POSITION && e.getKey() != Role.PANEL && e.getValue() >= SURE);
     }
 
-    private boolean isLoad(String text) {
-        Map<Role, Double> heading = meanings.weigh(text);
+    private static boolean isLoad(Map<Role, Double> heading) {
         double described = heading.getOrDefault(Role.DESCRIPTION, 0.0);
         return heading.entrySet().stream()
                 .anyMatch(e -> e.getKey().isLoad() && e.getValue() >= SURE && e.getValue() > described);

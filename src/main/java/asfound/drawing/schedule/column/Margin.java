@@ -53,8 +53,7 @@ public final class Margin {
         double first = entries.get(0).centreY(),
                 last = entries.get(entries.size() - 1).centreY();
         Set<String> labels = new HashSet<>();
-        for (Phrase p : phrases.between(first - 0.3 * size, last + 0.3 * size))
-            if (isLabel(p.text())) labels.add(p.text());
+        for (Phrase p : phrases.between(first - 0.3 * size, last + 0.3 * size)) if (isLabel(p)) labels.add(p.text());
         return labels.size() >= BLOCK;
     }
 
@@ -81,17 +80,17 @@ public final class Margin {
     /** The label of a header that the text is, or that it stands to the right of. */
     private Optional<String> label(Phrase p) {
         Patience.check();
-        if (isLabel(p.text())) return Optional.of(p.text());
+        if (isLabel(p)) return Optional.of(p.text());
         return phrases.near(p.centreY(), 0.3 * size).stream()
                 .filter(o -> o.right() <= p.left() && p.left() - o.right() < 20 * size)
                 .filter(o -> Math.abs(o.centreY() - p.centreY()) < 0.3 * size)
                 .max(Comparator.comparingDouble(Phrase::right))
-                .map(Phrase::text)
-                .filter(this::isLabel);
+                .filter(this::isLabel)
+                .map(Phrase::text);
     }
 
-    private boolean isLabel(String text) {
-        return phrases.meanings().isLabelOfValue(text);
+    private boolean isLabel(Phrase p) {
+        return phrases.meanings().isLabelOfValue(p);
     }
 
     /** How far the rules across a spine reach; nothing where they are not those of a whole table. */

@@ -3,7 +3,6 @@ package asfound.drawing.schedule.doubt;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
-import asfound.drawing.schedule.phrase.Titles;
 import asfound.model.Box;
 import asfound.model.Directory;
 import asfound.model.Problem;
@@ -33,10 +32,10 @@ public final class UnreadTitles {
         List<Problem> out = new ArrayList<>();
         if (read.isEmpty()) return out;
         for (Phrase p : phrases) {
-            if (p.words().size() > LONGEST || !isTitle(p.text())) continue;
+            if (p.words().size() > LONGEST || !phrases.meanings().mayBeTitle(p) || !isTitle(p.text())) continue;
             if (tables.stream().anyMatch(t -> t.contains(p.centreX(), p.centreY()))) continue;
             phrases.meanings()
-                    .name(p.text())
+                    .name(p)
                     .filter(name -> name.chars().anyMatch(Character::isDigit))
                     .filter(name -> known.stream()
                             .noneMatch(k -> k.contains(key(name)) || key(name).contains(k)))
@@ -53,8 +52,7 @@ public final class UnreadTitles {
     }
 
     private static boolean isTitle(String text) {
-        return Titles.mayBeTitle(text)
-                && (SHEET.matcher(text).find() || NAMED.matcher(text).matches());
+        return SHEET.matcher(text).find() || NAMED.matcher(text).matches();
     }
 
     private static String key(String name) {

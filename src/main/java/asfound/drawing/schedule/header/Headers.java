@@ -149,7 +149,7 @@ public final class Headers {
                     region(where == Where.ABOVE ? title(t) : new Box(below.x(), below.y(), below.w(), strip));
             if (near.values().stream().anyMatch(v -> v.field() == Field.DESIGNATION)
                     || near.loose().stream()
-                            .anyMatch(p -> phrases.meanings().name(p.text()).isPresent())) n++;
+                            .anyMatch(p -> phrases.meanings().name(p).isPresent())) n++;
         }
         return n;
     }

@@ -78,7 +78,7 @@ final class LabelReader {
                 .filter(p -> Abbreviations.isExplained(p.text()))
                 .toList();
         boolean title = key.size() == 1
-                && meanings.name(key.get(0).text()).isPresent()
+                && meanings.name(key.get(0)).isPresent()
                 && phrases.stream().noneMatch(p -> KEY.matcher(p.text()).find());
         return key.isEmpty() || title
                 ? phrases
@@ -149,7 +149,7 @@ final class LabelReader {
                 && OWN_NAME.matcher(p.text()).lookingAt()) return true;
         return label.field() == Field.OTHER
                 && !label.marked()
-                && meanings.name(p.text()).isPresent();
+                && meanings.name(p).isPresent();
     }
 
     /** {@code M.L.O.} with nothing behind it says by itself what the mains are. */

@@ -38,7 +38,7 @@ final class PanelName {
     /** A text where it is a title: {@code PANEL L2A}. */
     void title(Phrase p) {
         if (designation.isBlank())
-            meanings.name(p.text()).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));
+            meanings.name(p).ifPresent(n -> designation = Stated.of(n, p.text(), sheet.place(p.box())));
     }
 
     /** A heading that is nothing but the name. */

@@ -60,7 +60,7 @@ public final class ForeignTables {
             if (!heading && !clear && ABOUT_PANELS.matcher(p.text()).find()) return Optional.of(p);
             if (!heading && PANEL.matcher(p.text()).find()) return Optional.empty();
             if (TITLE.matcher(p.text()).matches()) return Optional.of(p);
-            if (phrases.meanings().name(p.text()).isPresent()) return Optional.empty();
+            if (phrases.meanings().name(p).isPresent()) return Optional.empty();
         }
         return Optional.empty();
     }

@@ -35,12 +35,12 @@ public final class HeaderLines {
     /** It names the panel, gives a value of it behind its label, or the panel's voltage with its phases or wires. */
     static boolean saysOfPanel(Phrase p, Meanings meanings) {
         if (isMarked(p, meanings) || isTitle(p.text())) return true;
-        if (meanings.saysItself(p.text())) return true;
+        if (meanings.saysItself(p)) return true;
         if (p.words().size() < 2) return false;
         boolean supply = SystemText.voltageOf(p.text()).isPresent()
                 && (SystemText.phases(p.text(), false).isPresent()
                         || SystemText.wires(p.text(), false).isPresent());
-        return supply || meanings.name(p.text()).isPresent() || isLabelled(p, meanings);
+        return supply || meanings.name(p).isPresent() || isLabelled(p, meanings);
     }
 
     /**
@@ -52,7 +52,7 @@ public final class HeaderLines {
             if (!isOnLine(label, p, table)) continue;
             if (label != p
                     && gap(label, p) < CLOSE * p.size()
-                    && phrases.meanings().saysItself(label.text())) return true;
+                    && phrases.meanings().saysItself(label)) return true;
             Optional<Field> field = figureOf(label, phrases);
             if (field.isPresent() && hasFigure(label, field.get(), p, phrases, table)) return true;
         }
@@ -87,11 +87,10 @@ public final class HeaderLines {
      * headings of columns leaves them what they are.
      */
     private static boolean isAmongHeadings(Phrase v, Phrases phrases) {
-        boolean heading = phrases.meanings().most(v.text()) > 0;
+        boolean heading = phrases.meanings().most(v) > 0;
         return phrases.near(v.centreY(), 0.3 * v.size()).stream()
                 .filter(o -> o != v)
-                .anyMatch(
-                        o -> phrases.meanings().weight(o.text(), Role.POSITION) >= 0.8 || heading && isPhase(o.text()));
+                .anyMatch(o -> phrases.meanings().weight(o, Role.POSITION) >= 0.8 || heading && isPhase(o.text()));
     }
 
     private static boolean isPhase(String text) {

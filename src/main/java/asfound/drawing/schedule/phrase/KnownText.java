@@ -18,7 +18,7 @@ final class KnownText {
     private String bareName;
     private Boolean mayBeTitle;
     private Boolean labelOfValue;
-    private Boolean beginsLabel;
+    private Boolean mayBeginLabel;
     private Boolean saysItself;
 
     KnownText(String text) {
@@ -52,10 +52,14 @@ final class KnownText {
         return labelOfValue;
     }
 
-    /** As a word. */
-    boolean beginsLabel() {
-        if (beginsLabel == null) beginsLabel = Labels.isFirstWord(text);
-        return beginsLabel;
+    /** Its first word is one that labels begin with, or has the mark of a label in it. */
+    boolean mayBeginLabel() {
+        if (mayBeginLabel == null) {
+            int end = text.indexOf(' ');
+            String first = end < 0 ? text : text.substring(0, end);
+            mayBeginLabel = first.indexOf(':') >= 0 || first.indexOf('=') >= 0 || Labels.isFirstWord(first);
+        }
+        return mayBeginLabel;
     }
 
     boolean saysItself() {

@@ -28,30 +28,52 @@ public final class Meanings {
         return known.looks();
     }
 
+    private KnownText of(Phrase p) {
+        return p.known(known);
+    }
+
     /** How much a heading speaks for each role; not to be changed. */
     public Map<Role, Double> weigh(String heading) {
         return known.of(heading).weights();
+    }
+
+    /** How much a phrase speaks for each role as a heading; not to be changed. */
+    public Map<Role, Double> weigh(Phrase heading) {
+        return of(heading).weights();
     }
 
     public double weight(String heading, Role role) {
         return weigh(heading).getOrDefault(role, 0.0);
     }
 
+    public double weight(Phrase heading, Role role) {
+        return weigh(heading).getOrDefault(role, 0.0);
+    }
+
     /** How much a heading speaks for any role. */
     public double most(String heading) {
+        return most(weigh(heading));
+    }
+
+    /** How much a phrase speaks for any role as a heading. */
+    public double most(Phrase heading) {
+        return most(weigh(heading));
+    }
+
+    private static double most(Map<Role, Double> weights) {
         double most = 0;
-        for (double weight : weigh(heading).values()) most = Math.max(most, weight);
+        for (double weight : weights.values()) most = Math.max(most, weight);
         return most;
     }
 
     /** Whether it has a word without which nothing is a title. */
-    public boolean mayBeTitle(String text) {
-        return known.of(text).mayBeTitle();
+    public boolean mayBeTitle(Phrase p) {
+        return of(p).mayBeTitle();
     }
 
     /** The name of a panel that a title gives. */
-    public Optional<String> name(String text) {
-        return known.of(text).name();
+    public Optional<String> name(Phrase title) {
+        return of(title).name();
     }
 
     /** A name without what else a header writes around it. */
@@ -61,22 +83,20 @@ public final class Meanings {
 
     /** The label with which a phrase begins. */
     public Optional<Labels.Label> label(Phrase p) {
-        String first = p.words().get(0).text();
         // most begin with no label's first word, and are not taken apart
-        boolean whole = first.indexOf(':') < 0 && first.indexOf('=') < 0;
-        return whole && !known.of(first).beginsLabel()
-                ? Optional.empty()
-                : labels.computeIfAbsent(p, q -> Labels.at(HeaderWords.of(q), 0));
+        return of(p).mayBeginLabel()
+                ? labels.computeIfAbsent(p, q -> Labels.at(HeaderWords.of(q), 0))
+                : Optional.empty();
     }
 
     /** Whether a text is the label of a value of a panel, or begins with one that is marked. */
-    public boolean isLabelOfValue(String text) {
-        return known.of(text).isLabelOfValue();
+    public boolean isLabelOfValue(Phrase p) {
+        return of(p).isLabelOfValue();
     }
 
     /** Whether a text tells of the panel without a label. */
-    boolean saysItself(String text) {
-        return known.of(text).saysItself();
+    boolean saysItself(Phrase p) {
+        return of(p).saysItself();
     }
 
     /** Whether a phrase tells of the panel, and heads no column. */

@@ -25,6 +25,8 @@ public final class Phrase {
     private final double right;
     private final double centreX;
     private final double centreY;
+    /** What its text means, from when somebody first asks. */
+    private KnownText known;
 
     /**
      * @param words from left to right, at least one
@@ -62,6 +64,12 @@ public final class Phrase {
 
     public Box box() {
         return box;
+    }
+
+    /** What its text means, on this sheet or any other. */
+    KnownText known(KnownTexts texts) {
+        if (known == null) known = texts.of(text);
+        return known;
     }
 
     public double size() {

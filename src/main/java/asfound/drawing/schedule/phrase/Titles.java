@@ -5,11 +5,10 @@ import asfound.drawing.schedule.text.PlaceWords;
 import asfound.drawing.schedule.text.Texts;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** A panel's name in a title or in running text: {@code PANEL "HP-1A"}, {@code LP-2 PANEL SCHEDULE}. */
 public final class Titles {
@@ -78,8 +77,11 @@ public final class Titles {
 
     private static final String FIRST_LETTERS = "pbcsdtqvug";
 
-    private static final Map<Character, List<String>> BY_FIRST_LETTER =
-            Arrays.stream(WORDS).collect(Collectors.groupingBy(word -> word.charAt(0)));
+    /** Those that begin with each letter, from a to z. */
+    private static final List<List<String>> BY_FIRST_LETTER = IntStream.rangeClosed('a', 'z')
+            .mapToObj(first ->
+                    Arrays.stream(WORDS).filter(word -> word.charAt(0) == first).toList())
+            .toList();
 
     private static final Pattern NO_NAME = Pattern.compile(
             "panel|panelboard|board|branch|circuit|electrical|lighting|power|main|the|motor|fan|pump|door|cable|fixture|load"
@@ -123,7 +125,7 @@ public final class Titles {
     }
 
     private static boolean isWordAt(String text, int i) {
-        for (String word : BY_FIRST_LETTER.getOrDefault((char) (text.charAt(i) | ' '), List.of()))
+        for (String word : BY_FIRST_LETTER.get((text.charAt(i) | ' ') - 'a'))
             if (text.regionMatches(true, i, word, 0, word.length())) return true;
         return false;
     }

@@ -18,7 +18,7 @@ final class GroupBands {
         double top = phrases.between(box.y(), table.bodyTop()).stream()
                 .filter(p -> p.centreY() > box.y() && p.centreY() < table.bodyTop())
                 .filter(p -> p.centreX() > box.x() && p.centreX() < box.right())
-                .filter(p -> phrases.meanings().name(p.text()).isPresent()
+                .filter(p -> phrases.meanings().name(p).isPresent()
                         && phrases.meanings().saysOfPanel(p))
                 .mapToDouble(p -> Math.min(p.box().bottom(), table.bodyTop()))
                 .max()

@@ -40,9 +40,9 @@ final class OwnNames {
         meanings = phrases.meanings();
         for (Phrase p : phrases) {
             // whatever names a panel or heads a column of them has such a word
-            if (meanings.mayBeTitle(p.text())) {
-                if (meanings.weight(p.text(), Role.PANEL) >= HEADED) below(phrases, p);
-                meanings.name(p.text()).map(this::key).ifPresent(names::add);
+            if (meanings.mayBeTitle(p)) {
+                if (meanings.weight(p, Role.PANEL) >= HEADED) below(phrases, p);
+                meanings.name(p).map(this::key).ifPresent(names::add);
             }
             meanings.label(p).filter(l -> l.field() == Field.DESIGNATION).ifPresent(l -> behind(phrases, p, l.end()));
         }

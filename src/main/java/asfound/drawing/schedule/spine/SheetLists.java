@@ -61,7 +61,7 @@ final class SheetLists {
     /** Notes can be a column of a directory too. */
     private boolean isHeading(Phrase title) {
         return phrases.near(title.centreY(), 0.5 * title.size()).stream()
-                .anyMatch(p -> phrases.meanings().weight(p.text(), Role.POSITION) > 0
+                .anyMatch(p -> phrases.meanings().weight(p, Role.POSITION) > 0
                         && p.right() > title.left() - BESIDE * p.size()
                         && p.left() < title.right() + BESIDE * p.size());
     }

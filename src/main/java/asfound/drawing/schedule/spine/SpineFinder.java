@@ -141,8 +141,7 @@ public final class SpineFinder {
 
     private boolean isHeadedBetween(Phrase above, Phrase below) {
         // what may head positions stands over them and never among them
-        if (between(above, below).stream().anyMatch(p -> phrases.meanings().weight(p.text(), Role.POSITION) > 0))
-            return true;
+        if (between(above, below).stream().anyMatch(p -> phrases.meanings().weight(p, Role.POSITION) > 0)) return true;
         return headings.turned(below).filter(h -> h.y() > above.centreY()).isPresent();
     }
 
@@ -182,8 +181,7 @@ public final class SpineFinder {
     private Optional<Spine> accept(List<Token> column) {
         if (column.size() > 1 && isLevel(column)) return Optional.empty();
         List<Phrase> above = headings.above(column);
-        boolean poles =
-                !above.isEmpty() && phrases.meanings().weight(above.get(0).text(), Role.POLES) > 0.5;
+        boolean poles = !above.isEmpty() && phrases.meanings().weight(above.get(0), Role.POLES) > 0.5;
         List<Token> run = poles ? column : RepeatedWays.of(column, phrases);
         Optional<Box> heading = headings.heading(run.get(0), above);
         Spine spine = new Spine(run, heading);
@@ -194,18 +192,18 @@ public final class SpineFinder {
         if (spine.regular() < least - 0.1) return Optional.empty();
         if (spine.headed()) return Optional.of(spine);
         // a column headed 'pole' that rises from row to row holds positions
-        boolean may = !above.isEmpty() && phrases.meanings().weight(above.get(0).text(), Role.POSITION) > 0;
+        boolean may = !above.isEmpty() && phrases.meanings().weight(above.get(0), Role.POSITION) > 0;
         // ratings under such a word may rise as well, and do not begin with the first position
         boolean counted = above.isEmpty()
                 || spine.numbers().get(0) <= 2
-                || phrases.meanings().weight(above.get(0).text(), Role.RATING) == 0;
+                || phrases.meanings().weight(above.get(0), Role.RATING) == 0;
         if (may && counted && run.size() >= UNHEADED_ROWS && spine.regular() > 0.75)
             return Optional.of(new Spine(run, Optional.of(above.get(0).box())));
         boolean otherwise = !above.isEmpty()
                 && above.get(0).left() < spine.right() + 0.2 * spine.size()
                 && above.get(0).right() > spine.left() - 0.2 * spine.size()
                 && !isOfTitle(above.get(0))
-                && phrases.meanings().weigh(above.get(0).text()).entrySet().stream()
+                && phrases.meanings().weigh(above.get(0)).entrySet().stream()
                         .anyMatch(e -> e.getKey() != Role.PANEL && e.getValue() >= 0.8);
         return !otherwise && run.size() >= UNHEADED_ROWS && spine.regular() >= 0.75 && areOnceEach(spine)
                 ? Optional.of(spine)

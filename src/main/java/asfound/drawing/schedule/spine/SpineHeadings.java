@@ -45,8 +45,7 @@ final class SpineHeadings {
                 && (over.isEmpty() || wide.get(0).centreY() > over.get(0).centreY() + 0.5 * first.size());
         boolean heads = nearer
                 && wide.stream()
-                        .anyMatch(
-                                p -> isPosition(p.text()) && wide.get(0).centreY() - p.centreY() < 0.5 * first.size());
+                        .anyMatch(p -> isPosition(p) && wide.get(0).centreY() - p.centreY() < 0.5 * first.size());
         return heads ? wide : over;
     }
 
@@ -112,12 +111,16 @@ final class SpineHeadings {
         for (int i = 0; i < Math.min(3, above.size()); i++) {
             Phrase near = above.get(i);
             if (i > 0 && above.get(0).centreY() - near.centreY() > 0.5 * near.size()) break;
-            if (isPosition(near.text()) || named && NamedDevices.mayHead(near.text())) return Optional.of(near.box());
+            if (isPosition(near) || named && NamedDevices.mayHead(near.text())) return Optional.of(near.box());
             for (Phrase upper : above.subList(i + 1, above.size()))
                 if (near.box().y() - upper.box().bottom() < near.size() && isPosition(upper.text() + " " + near.text()))
                     return Optional.of(near.box());
         }
         return turned(top.phrase());
+    }
+
+    private boolean isPosition(Phrase p) {
+        return phrases.meanings().weight(p, Role.POSITION) >= 0.8;
     }
 
     private boolean isPosition(String text) {

@@ -2,7 +2,11 @@ package asfound.drawing.schedule.phrase;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import asfound.drawing.page.Word;
 import asfound.drawing.schedule.text.Role;
+import asfound.model.Box;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What texts mean is kept from sheet to sheet, and never more of it than there is room for. */
@@ -33,16 +37,23 @@ class KnownTextsTest {
     void a_sheet_says_the_same_of_a_text_whether_another_held_it_or_not() {
         Meanings first = new Meanings(known), second = new Meanings(known), alone = new Meanings(new KnownTexts());
         for (String text : new String[] {"PANEL LP-2A", "LOAD SERVED", "225A BUS", "Voltage:", "LP-2A (SECTION 2)"}) {
-            assertThat(first.name(text)).isEqualTo(alone.name(text));
-            assertThat(second.name(text)).isEqualTo(alone.name(text));
+            assertThat(first.name(phrase(text))).isEqualTo(alone.name(phrase(text)));
+            assertThat(second.name(phrase(text))).isEqualTo(alone.name(phrase(text)));
             assertThat(second.weigh(text)).isEqualTo(alone.weigh(text));
-            assertThat(second.saysItself(text)).isEqualTo(alone.saysItself(text));
-            assertThat(second.isLabelOfValue(text)).isEqualTo(alone.isLabelOfValue(text));
+            assertThat(second.saysItself(phrase(text))).isEqualTo(alone.saysItself(phrase(text)));
+            assertThat(second.isLabelOfValue(phrase(text))).isEqualTo(alone.isLabelOfValue(phrase(text)));
             assertThat(second.bareName(text)).isEqualTo(alone.bareName(text));
         }
-        assertThat(second.name("PANEL LP-2A")).contains("LP-2A");
+        assertThat(second.name(phrase("PANEL LP-2A"))).contains("LP-2A");
         assertThat(second.bareName("LP-2A (SECTION 2)")).isEqualTo("LP-2A");
-        assertThat(second.saysItself("225A BUS")).isTrue();
-        assertThat(second.isLabelOfValue("Voltage:")).isTrue();
+        assertThat(second.saysItself(phrase("225A BUS"))).isTrue();
+        assertThat(second.isLabelOfValue(phrase("Voltage:"))).isTrue();
+    }
+
+    /** A new one each time: a phrase of one sheet knows what that sheet's texts mean. */
+    private static Phrase phrase(String text) {
+        List<Word> words = new ArrayList<>();
+        for (String word : text.split(" ")) words.add(new Word(word, new Box(50 * words.size(), 10, 45, 10), 10, true));
+        return Phrase.of(words);
     }
 }
