@@ -144,17 +144,24 @@ final class Reach {
     private boolean goesOn(List<Phrase> near, Phrase p, double gap) {
         if (gap > 34 * size) return false;
         Patience.check();
-        List<Phrase> column = near.stream()
-                .filter(o -> o.right() > p.left() && o.left() < p.right())
-                .toList();
+        List<Phrase> column = new ArrayList<>();
+        for (Phrase o : near) if (o.right() > p.left() && o.left() < p.right()) column.add(o);
         double share = 0;
-        for (Spine s : spines) {
-            long beside = s.tokens().stream()
-                    .filter(t -> column.stream().anyMatch(o -> Math.abs(t.y() - o.centreY()) < 0.3 * size))
-                    .count();
-            share = Math.max(share, beside / (double) s.tokens().size());
-        }
+        for (Spine s : spines)
+            share = Math.max(share, beside(s, column) / (double) s.tokens().size());
         return gap < 4 * size ? share > 0.1 : share > (gap < 16 * size ? 0.16 : 0.35);
+    }
+
+    /** How many of its positions have something of a column in their row. */
+    private int beside(Spine spine, List<Phrase> column) {
+        int rows = 0;
+        for (Spine.Token t : spine.tokens())
+            for (Phrase o : column)
+                if (Math.abs(t.y() - o.centreY()) < 0.3 * size) {
+                    rows++;
+                    break;
+                }
+        return rows;
     }
 
     /** The entries under a heading at the edge reach further out than the heading does. */

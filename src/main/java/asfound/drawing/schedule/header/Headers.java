@@ -10,7 +10,6 @@ import asfound.drawing.schedule.text.Value;
 import asfound.model.Box;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -175,7 +174,7 @@ public final class Headers {
             if (area.contains(p.centreX(), p.centreY())) own.add(p);
             else if (p.centreY() > area.y() && p.centreY() < area.bottom() && p.centreX() >= area.right())
                 beyond.add(p);
-        beyond.sort(Comparator.comparingDouble(Phrase::left).thenComparingDouble(Phrase::centreY));
+        beyond.sort(Phrase.ACROSS);
         for (Phrase p : beyond) if (goesOn(own, p)) own.add(p);
         LetterHead.removeFrom(own);
         own.sort(Phrase.ORDER);

@@ -72,7 +72,8 @@ public final class ConductorColours {
 
     private static Optional<Way> written(String text) {
         if (text.length() > LONGEST || text.isEmpty() || !Character.isDigit(text.charAt(0))) return Optional.empty();
-        if (Texts.isFigures(text)) return Optional.empty();
+        // it ends with a colour's word or letter
+        if (!Character.isLetter(text.strip().charAt(text.strip().length() - 1))) return Optional.empty();
         Matcher m = WAY.matcher(text.strip());
         if (!m.matches()) return Optional.empty();
         List<Colour> colours = new ArrayList<>();
@@ -91,6 +92,7 @@ public final class ConductorColours {
         Map<String, Colour> named = new HashMap<>();
         for (String entry : entries) {
             String text = entry.strip().toUpperCase(Locale.ROOT);
+            if (Texts.hasFigure(text)) continue;
             for (Colour c : Colour.values()) if (c.written.matcher(text).matches()) named.put(text, c);
         }
         List<List<Colour>> fitting =

@@ -35,7 +35,17 @@ public final class ForeignTables {
 
     /** The text is the title of a list of something else. */
     static boolean isTitle(String text) {
-        return ABOUT_PANELS.matcher(text).find() || TITLE.matcher(text).matches();
+        return isAboutPanels(text) || isPlainTitle(text);
+    }
+
+    /** The text names a list that speaks of a panel and is no directory of it. */
+    static boolean isAboutPanels(String text) {
+        return ABOUT_PANELS.matcher(text).find();
+    }
+
+    /** The text names a list of something that is no panel. */
+    static boolean isPlainTitle(String text) {
+        return TITLE.matcher(text).matches();
     }
 
     /**
@@ -57,9 +67,9 @@ public final class ForeignTables {
         for (Phrase p : above) {
             // a column of panels is headed so in a list of anything
             boolean heading = p.centreY() > table.y();
-            if (!heading && !clear && ABOUT_PANELS.matcher(p.text()).find()) return Optional.of(p);
+            if (!heading && !clear && phrases.meanings().isAboutPanels(p)) return Optional.of(p);
             if (!heading && PANEL.matcher(p.text()).find()) return Optional.empty();
-            if (TITLE.matcher(p.text()).matches()) return Optional.of(p);
+            if (phrases.meanings().isForeignTitle(p)) return Optional.of(p);
             if (phrases.meanings().name(p).isPresent()) return Optional.empty();
         }
         return Optional.empty();

@@ -20,6 +20,8 @@ final class KnownText {
     private Boolean labelOfValue;
     private Boolean mayBeginLabel;
     private Boolean saysItself;
+    private Boolean aboutPanels;
+    private Boolean foreignTitle;
 
     KnownText(String text) {
         this.text = text;
@@ -65,6 +67,16 @@ final class KnownText {
     boolean saysItself() {
         if (saysItself == null) saysItself = HeaderLines.saysItself(text);
         return saysItself;
+    }
+
+    boolean isAboutPanels() {
+        if (aboutPanels == null) aboutPanels = ForeignTables.isAboutPanels(text);
+        return aboutPanels;
+    }
+
+    boolean isForeignTitle() {
+        if (foreignTitle == null) foreignTitle = ForeignTables.isPlainTitle(text);
+        return foreignTitle;
     }
 
     private static boolean isOfValue(String text) {

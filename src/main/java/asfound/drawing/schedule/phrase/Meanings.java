@@ -94,6 +94,16 @@ public final class Meanings {
         return of(p).isLabelOfValue();
     }
 
+    /** Whether it names a list that speaks of a panel and is no directory of it. */
+    boolean isAboutPanels(Phrase p) {
+        return of(p).isAboutPanels();
+    }
+
+    /** Whether it names a list of something that is no panel. */
+    boolean isForeignTitle(Phrase p) {
+        return of(p).isForeignTitle();
+    }
+
     /** Whether a text tells of the panel without a label. */
     boolean saysItself(Phrase p) {
         return of(p).saysItself();

@@ -104,8 +104,17 @@ public final class Phrase {
         return out;
     }
 
-    public static final Comparator<Phrase> ORDER =
-            Comparator.comparingDouble(Phrase::centreY).thenComparingDouble(Phrase::left);
+    /** From top to bottom, and from left to right on one level. */
+    public static final Comparator<Phrase> ORDER = (a, b) -> {
+        int down = Double.compare(a.centreY, b.centreY);
+        return down != 0 ? down : Double.compare(a.left(), b.left());
+    };
+
+    /** From left to right, and from top to bottom at one edge. */
+    public static final Comparator<Phrase> ACROSS = (a, b) -> {
+        int across = Double.compare(a.left(), b.left());
+        return across != 0 ? across : Double.compare(a.centreY, b.centreY);
+    };
 
     /** The widest gap inside a phrase, in units of the type's size: wide and spaced types have wide spaces. */
     private static double gap(double[] spaces) {

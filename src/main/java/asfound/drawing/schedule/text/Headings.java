@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.regex.Pattern;
 
 /** What the words above a column say that it holds: the usual headings of the trade, and what their words have in common. */
@@ -71,7 +70,7 @@ public final class Headings {
             ambiguous(plain, out);
             return out;
         }
-        byWords(
+        HeadingByWords.weigh(
                 new HashSet<>(
                         Arrays.asList(BREAKER.matcher(plain).replaceAll("cb").split(" "))),
                 out);
@@ -122,50 +121,6 @@ public final class Headings {
             case "w" -> out.put(Role.WIRE, 0.2);
             default -> {}
         }
-    }
-
-    private static void byWords(Set<String> words, Map<Role, Double> out) {
-        boolean circuit = any(words, "ckt", "circuit", "cct", "cir", "circ", "way", "pole");
-        boolean number = any(words, "no", "#", "number", "num", "nr");
-        boolean amps = any(words, "trip", "amps", "amp", "a", "rating", "at", "size", "amperes", "in", "ampere");
-        boolean breaker = any(words, "breaker", "bkr", "brkr", "cb", "ocpd", "mcb", "mccb", "fuse", "ocp", "rcbo");
-        boolean poles = any(words, "pole", "poles", "p");
-        boolean load = any(words, "va", "kva", "kw", "watts", "w") || words.contains("load") && !amps;
-        boolean panel =
-                any(words, "panel", "panelboard", "pnl", "board", "db", "switchboard", "loadcentre", "loadcenter");
-        boolean named = any(words, "id", "name", "ref", "reference", "designation", "tag", "mark", "code");
-        boolean described = any(words, "description", "served", "serves", "serving", "designation", "service", "name");
-        boolean ofPhase = any(words, "l1", "l2", "l3", "red", "yellow", "blue") && words.size() == 2;
-        boolean tested = any(words, "zs", "impedance", "time", "disconnection", "ohm", "ohms", "points", "method")
-                || any(words, "capacity", "current") && any(words, "breaking", "operating", "ka", "ma", "fault");
-        if (tested) out.put(Role.OTHER, 0.8);
-        else if (ofPhase && circuit && !number) out.put(Role.DESCRIPTION, 0.8);
-        else if (panel && words.size() <= 3 && (number || named) && !circuit) out.put(Role.PANEL, 0.9);
-        else if (described) out.put(Role.DESCRIPTION, 0.9);
-        else if (circuit && number && !breaker) out.put(Role.POSITION, 0.8);
-        else if (any(words, "wire", "cable", "conductor", "conduit", "csa", "awg", "mm2", "mm", "cond", "cpc"))
-            out.put(Role.WIRE, 0.8);
-        else if (poles && (amps || breaker)) {
-            out.put(Role.DEVICE, 0.8);
-            out.put(Role.POLES, number ? 0.7 : 0.3);
-        } else if (load && any(words, "a", "l1")) out.put(Role.LOAD_A, 0.8);
-        else if (load && any(words, "b", "l2")) out.put(Role.LOAD_B, 0.8);
-        else if (load && any(words, "c", "l3")) out.put(Role.LOAD_C, 0.8);
-        else if (load) out.put(Role.LOAD, 0.8);
-        else if (breaker && any(words, "type", "curve", "frame")) out.put(Role.OTHER, 0.6);
-        else if (breaker || amps && words.size() <= 3) {
-            out.put(Role.RATING, 0.7);
-            out.put(Role.DEVICE, 0.6);
-        } else if (poles) out.put(Role.POLES, 0.7);
-        else if (any(words, "phase", "ph")) out.put(Role.PHASE, 0.6);
-        else if (any(words, "equipment", "area", "load", "feeds")) out.put(Role.DESCRIPTION, 0.5);
-        else if (any(words, "type", "notes", "remarks", "code", "rcd", "ka", "frame", "length"))
-            out.put(Role.OTHER, 0.6);
-    }
-
-    private static boolean any(Set<String> words, String... these) {
-        for (String word : these) if (words.contains(word)) return true;
-        return false;
     }
 
     public static double weight(String heading, Role role) {
