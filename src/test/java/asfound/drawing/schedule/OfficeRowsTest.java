@@ -72,6 +72,46 @@ class OfficeRowsTest {
     }
 
     @Test
+    void they_do_so_where_the_poles_stand_apart_from_the_rating_under_its_heading() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {40, 80, 200, 216, 260};
+            s.text(40, 40, "PANEL KP4");
+            s.line(60, at, "CKT", "LOAD", "BKR", "", "VA");
+            s.line(74, at, "1", "Copier", "20A", "1P", "700");
+            s.line(88, at, "3", "Lights", "20A", "1P", "900");
+            s.line(102, at, "5", "Heater", "30A", "2P", "400");
+            s.line(116, at, "", "", "", "", "400");
+            s.line(130, at, "9", "Kiln", "70A", "3P", "500");
+            s.line(144, at, "", "", "", "", "500");
+            s.line(158, at, "", "", "", "", "500");
+            assertThat(Readings.loads(s.directory())).containsExactly(700.0, 900.0, 800.0, 1500.0);
+        }
+    }
+
+    /** Under the name of a two-pole device its cells are joined, and each pole's load stands in its own row. */
+    @Test
+    void two_loads_in_a_joined_cell_are_those_of_its_rows() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 30, "PANEL DA-1");
+            s.line(50, LIST, "CKT", "LOAD", "BKR", "WATTS");
+            s.line(70, LIST, "1", "Copier", "20/1", "700");
+            s.line(90, LIST, "3", "Pedestal", "50/2", "2600");
+            s.line(110, LIST, "5", "", "", "2600");
+            s.line(130, LIST, "7", "Lights", "20/1", "900");
+            s.line(150, LIST, "9", "Sign", "20/1", "300");
+            for (double y : new double[] {56, 76, 96, 116, 136, 156}) {
+                s.rule(36, y, 76, y);
+                if (y != 96) s.rule(76, y, 360, y);
+            }
+            for (double x : new double[] {36, 76, 256, 316, 360}) s.rule(x, 56, x, 156);
+            Directory d = s.directory();
+            assertThat(Readings.circuits(d)).containsExactly("[1] Copier", "[3, 5] Pedestal", "[7] Lights", "[9] Sign");
+            assertThat(Readings.loads(d)).containsExactly(700.0, 5200.0, 900.0, 300.0);
+            assertThat(d.unread()).isEmpty();
+        }
+    }
+
+    @Test
     void rows_without_a_number_at_the_head_of_a_page_are_the_poles_of_a_device_that_began_before_it()
             throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {

@@ -55,6 +55,9 @@ final class Cells {
     /** No device has more poles: what reaches over more rows is a column without rules of its own. */
     private static final int MOST_POLES = 4;
 
+    /** No further above or below a position, in sizes of type, something stands beside it. */
+    private static final double BESIDE = 0.35;
+
     private final Sheet sheet;
     private final Spine spine;
     private final List<Row> rows;
@@ -107,6 +110,20 @@ final class Cells {
         if (bounds.cells() == 1 && last - first >= MOST_POLES) return Optional.of(alone(y, alignment, first, last));
         if (first == last || isMerged(first, last)) return Optional.of(new Range(first, last));
         return Optional.of(alone(y, alignment, first, last));
+    }
+
+    /**
+     * The row that a pole's load stands beside, where it shares a cell of several rows with another: each pole has its own. Empty
+     * where it is alone in its cell, or between rows.
+     */
+    Optional<Range> beside(ColumnLines.Line line, List<ColumnLines.Line> column, Bounds bounds) {
+        int cell = bounds.at(line.y());
+        int first = below(bounds.top(cell)), last = below(bounds.bottom(cell)) - 1;
+        if (first >= last || last - first >= MOST_POLES) return Optional.empty();
+        boolean shared = column.stream().anyMatch(o -> o != line && bounds.at(o.y()) == cell);
+        for (int r = first; shared && r <= last; r++)
+            if (Math.abs(levels[r] - line.y()) < BESIDE * spine.size()) return Optional.of(new Range(r, r));
+        return Optional.empty();
     }
 
     private Range alone(double y, Alignment alignment, int first, int last) {

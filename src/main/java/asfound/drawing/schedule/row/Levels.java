@@ -33,7 +33,8 @@ final class Levels {
         this.phrases = phrases;
         this.side = side;
         polesColumn = side.column(Role.POLES);
-        deviceColumn = side.column(Role.DEVICE);
+        // under a heading of ratings alone a device may be written with its poles: 70A 3P
+        deviceColumn = side.column(Role.DEVICE).or(() -> side.column(Role.RATING));
         size = side.spine().size();
         left = side.left();
         right = side.right();

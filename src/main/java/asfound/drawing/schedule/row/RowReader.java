@@ -61,13 +61,11 @@ public final class RowReader {
         // each pole has its own load
         boolean device = !role.isLoad() && role != Role.PHASE;
         for (ColumnLines.Line line : lines) {
-            Optional<Cells.Range> own = (device ? brackets.of(line, lines) : Optional.<Cells.Range>empty())
+            Optional<Cells.Range> own = (device ? brackets.of(line, lines) : cells.beside(line, lines, bounds))
                     .or(() -> cells.rows(line.y(), bounds, alignment));
             if (own.isPresent())
                 rows.get(own.get().first())
-                        .put(
-                                role,
-                                new Row.Cell(line.text(), line.box(), own.get().further()));
+                        .put(role, new Row.Cell(line.text(), line.box(), own.get().further()));
             else strays.add(new Leftover(line.text(), line.box()));
         }
     }
