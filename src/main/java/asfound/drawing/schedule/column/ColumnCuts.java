@@ -73,6 +73,7 @@ final class ColumnCuts {
         dropUseless(out);
         dropWithinCells(out);
         MarkColumns.drop(out, entries, ruled);
+        LastWords.drop(out, entries, ruled, headings);
         part(out);
         return out;
     }

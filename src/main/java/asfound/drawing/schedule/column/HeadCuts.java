@@ -162,8 +162,23 @@ final class HeadCuts {
                     after++;
                 }
             }
-            if (before > 0 && after > 0 && low < high) return Optional.of((low + high) / 2);
+            boolean both = before > 0 && after > 0;
+            if (both && low < high) return Optional.of((low + high) / 2);
+            if (before + after > 0 && !both && isUnderOne(a, b, left, right, body))
+                return Optional.of((a.right() + b.x()) / 2);
         }
         return Optional.empty();
+    }
+
+    /** Nothing stands under the one heading, and under the other each entry keeps clear of it: that column is blank so far. */
+    private static boolean isUnderOne(Box a, Box b, double left, double right, List<Phrase> body) {
+        double cut = (a.right() + b.x()) / 2;
+        for (Phrase p : body) {
+            if (p.centreX() <= left || p.centreX() >= right) continue;
+            Box head = p.centreX() < cut ? a : b;
+            boolean below = p.right() > head.x() && p.left() < head.right();
+            if (!below || p.left() < cut && p.right() > cut) return false;
+        }
+        return true;
     }
 }
