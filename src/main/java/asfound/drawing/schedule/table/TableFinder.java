@@ -22,6 +22,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Finds the directories on a sheet: spines in bands of rows, their columns, and which sides make one panel. */
@@ -33,7 +34,7 @@ public final class TableFinder {
     private final Phrases phrases;
     private final ColumnWeights weights;
     private final List<Table> tables = new ArrayList<>();
-    private final List<Box> unexplained = new ArrayList<>();
+    private final List<Spine> unexplained = new ArrayList<>();
 
     public TableFinder(Sheet sheet, Phrases phrases) {
         this.sheet = sheet;
@@ -56,7 +57,10 @@ public final class TableFinder {
 
     /** Places with headed columns of positions that could not be explained as a directory. */
     public List<Box> unexplained() {
-        return unexplained;
+        return unexplained.stream()
+                .filter(s -> tables.stream().noneMatch(t -> WaysOfRows.areOf(t, s)))
+                .map(TableFinder::boxOf)
+                .toList();
     }
 
     /** Spines whose rows lie side by side, each band from left to right. */
@@ -158,7 +162,7 @@ public final class TableFinder {
                     .min(Comparator.comparing((Side s) -> s.spine().headed()).thenComparingDouble(Side::quality))
                     .orElseThrow()
                     .spine();
-            if (worst.headed() && worst.tokens().size() > 2) unexplained.add(boxOf(worst));
+            if (worst.headed() && worst.tokens().size() > 2) unexplained.add(worst);
             spines.remove(worst);
         }
     }
@@ -222,7 +226,7 @@ public final class TableFinder {
 
     /** Puts neighbouring sides together where they continue each other's numbers. */
     private void join(List<Side> sides, Columns columns, Span limits) {
-        int i = 0;
+        int i = 0, first = tables.size();
         while (i < sides.size()) {
             List<Side> panel = new ArrayList<>(List.of(sides.get(i)));
             while (i + panel.size() < sides.size() && belongs(panel, sides.get(i + panel.size())))
@@ -231,16 +235,25 @@ public final class TableFinder {
             double left = i == 0 ? limits.left() : sides.get(i - 1).right();
             double right = end == sides.size() ? limits.right() : sides.get(end).left();
             if (panel.size() == sides.size()) add(panel, columns);
-            else closer(panel, columns, new Span(left, right));
+            else closer(panel, columns, new Span(left, right), tables.subList(first, tables.size()));
             i = end;
         }
     }
 
-    /** Looks once more at one of several panels side by side: by all its own rows, and not by those of the shortest. */
-    private void closer(List<Side> panel, Columns band, Span limits) {
+    /**
+     * Looks once more at one of several panels side by side: by all its own rows, and not by those of the shortest.
+     *
+     * @param before the panels to its left
+     */
+    private void closer(List<Side> panel, Columns band, Span limits, List<Table> before) {
         List<Spine> spines = panel.stream().map(Side::spine).toList();
         Columns own = ColumnFinder.find(sheet, phrases, weights, spines, limits);
         List<Side> sides = Sides.of(spines, own);
+        OptionalDouble edge = LoadsOfNeighbour.edge(before, sides);
+        if (edge.isPresent()) {
+            own = ColumnFinder.find(sheet, phrases, weights, spines, new Span(edge.getAsDouble(), limits.right()));
+            sides = Sides.of(spines, own);
+        }
         if (sides.stream().allMatch(TableFinder::isSide)) add(sides, own);
         else add(panel, band);
     }
