@@ -28,31 +28,31 @@ public final class Leftovers {
 
     private final Phrases phrases;
     private final Table table;
-    private final List<Table> all;
+    private final List<Box> others;
     private final double bottom;
     private final Set<Word> taken;
     private final Set<Box> labelled;
     private final List<Leftover> out = new ArrayList<>();
 
     private Leftovers(
-            Phrases phrases, Table table, List<Table> all, double bottom, Set<Word> taken, Set<Box> labelled) {
+            Phrases phrases, Table table, List<Box> others, double bottom, Set<Word> taken, Set<Box> labelled) {
         this.phrases = phrases;
         this.table = table;
-        this.all = all;
+        this.others = others;
         this.bottom = bottom;
         this.taken = taken;
         this.labelled = labelled;
     }
 
     /**
-     * @param all the tables of the sheet
+     * @param others where the sheet's other tables stand, side by side
      * @param bottom where the last row ends
      * @param taken the words that stand in the rows that were read
      * @param labelled labels and their values, where they stand
      */
     public static List<Leftover> of(
-            Phrases phrases, Table table, List<Table> all, double bottom, Set<Word> taken, Set<Box> labelled) {
-        Leftovers leftovers = new Leftovers(phrases, table, all, bottom, taken, labelled);
+            Phrases phrases, Table table, List<Box> others, double bottom, Set<Word> taken, Set<Box> labelled) {
+        Leftovers leftovers = new Leftovers(phrases, table, others, bottom, taken, labelled);
         leftovers.among();
         leftovers.beside();
         leftovers.below();
@@ -108,11 +108,26 @@ public final class Leftovers {
     }
 
     private boolean isAnothers(Phrase p) {
-        return all.stream()
-                .filter(t -> t != table)
-                .anyMatch(t -> p.centreY() > t.box().y()
-                        && p.centreY() < t.box().bottom() + p.size()
-                        && t.sides().stream().anyMatch(s -> p.centreX() > s.left() && p.centreX() < s.right()));
+        return others.stream()
+                .anyMatch(o -> p.centreY() > o.y()
+                        && p.centreY() < o.bottom() + p.size()
+                        && p.centreX() > o.x()
+                        && p.centreX() < o.right());
+    }
+
+    /**
+     * Where the sides of a table stand.
+     *
+     * @param list it is none of a panel: what stands before its numbers is not known to be its own
+     */
+    public static List<Box> areas(Table table, boolean list) {
+        return table.sides().stream()
+                .map(s -> {
+                    double left = list ? s.spine().left() : s.left();
+                    return new Box(
+                            left, table.box().y(), s.right() - left, table.box().h());
+                })
+                .toList();
     }
 
     private static boolean isFigure(String text) {

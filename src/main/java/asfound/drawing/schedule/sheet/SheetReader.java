@@ -65,17 +65,20 @@ public final class SheetReader {
         List<HeaderText> headers = Headers.of(sheet, phrases, boxes).read();
         Set<Box> labelled = new HashSet<>();
         headers.forEach(h -> labelled.addAll(h.labelled()));
+        List<Optional<Problem>> lists = new ArrayList<>();
+        for (int t = 0; t < tables.size(); t++)
+            lists.add(OtherLists.problem(sheet, phrases, tables.get(t), boxes.get(t), read.get(t)));
         List<List<Leftover>> leftovers = new ArrayList<>();
         for (int t = 0; t < tables.size(); t++) {
             Circuits first = read.get(t).get(0);
+            List<Box> others = others(tables, lists, t);
             leftovers.add(
-                    Leftovers.of(phrases, tables.get(t), tables, first.box().bottom(), first.taken(), labelled));
+                    Leftovers.of(phrases, tables.get(t), others, first.box().bottom(), first.taken(), labelled));
         }
         Set<Integer> done = new HashSet<>();
         for (int t = 0; t < tables.size(); t++) {
-            Optional<Problem> none = OtherLists.problem(sheet, phrases, tables.get(t), boxes.get(t), read.get(t));
-            if (none.isPresent()) {
-                problems.add(none.get());
+            if (lists.get(t).isPresent()) {
+                problems.add(lists.get(t).get());
                 continue;
             }
             if (!done.add(t)) continue;
@@ -110,6 +113,14 @@ public final class SheetReader {
                             + " ratings beside it.",
                     "Read this part by hand."));
         return new SheetReading(parts, problems);
+    }
+
+    /** Where the other tables stand. */
+    private static List<Box> others(List<Table> tables, List<Optional<Problem>> lists, int own) {
+        List<Box> out = new ArrayList<>();
+        for (int t = 0; t < tables.size(); t++)
+            if (t != own) out.addAll(Leftovers.areas(tables.get(t), lists.get(t).isPresent()));
+        return out;
     }
 
     /** A table with the rows below its last position, which no header has a part in. */

@@ -25,6 +25,12 @@ class FurnishedSheetsTest {
         never_silently_wrong(1, 30);
     }
 
+    /** Loads of the last device's further poles below its number, loads that a list was drawn over. */
+    @Test
+    void sheets_that_were_once_misread_without_a_word_are_not_again() throws IOException {
+        for (long seed : new long[] {10_167, 10_174}) never_silently_wrong(seed, 1);
+    }
+
     @Test
     @Tag("long")
     void five_hundred_furnished_sheets_are_never_read_silently_wrong() throws IOException {

@@ -28,6 +28,12 @@ class RandomLayoutsTest {
         never_silently_wrong(1, 100);
     }
 
+    /** Last words below each other, a blank column beside a single entry, the last phase of the panel to the left. */
+    @Test
+    void sheets_that_were_once_misread_without_a_word_are_not_again() throws IOException {
+        for (long seed : new long[] {20_173, 21_267, 21_683}) never_silently_wrong(seed, 1);
+    }
+
     @Test
     @Tag("long")
     void two_thousand_random_sheets_are_never_read_silently_wrong() throws IOException {
