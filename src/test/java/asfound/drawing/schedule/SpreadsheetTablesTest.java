@@ -278,6 +278,14 @@ class SpreadsheetTablesTest {
     }
 
     @Test
+    void a_fraction_alone_below_headings_that_come_again_is_put_back_as_those_above_them() throws IOException {
+        ScheduleReading read = read("PANEL L1A\nCircuit,Load,Amps\n1,Copier,20\n2.3,Pump,30\n4,Sign,20\n5,Oven,20\n"
+                + "Circuit,Load,Amps\n6.7,Lights,20\n");
+        assertThat(Readings.circuits(read.directories().get(0)))
+                .containsExactly("[1] Copier", "[2, 3] Pump", "[4] Sign", "[5] Oven", "[6, 7] Lights");
+    }
+
+    @Test
     void dashes_of_further_poles_do_not_keep_a_fraction_from_being_put_back() throws IOException {
         Directory d =
                 read("PANEL RP-3\nCkt,Load,Device\n\"4, 6, 8\",UPS,80A/3P\n-,-,-\n-,-,-\n\"10, 12, 14\",Cooler,100A/3P\n"

@@ -88,6 +88,7 @@ final class ChangedPositions {
         String above = "";
         int aboveRow = -1;
         List<GridRow> under = new ArrayList<>();
+        Set<String> headings = new HashSet<>();
         for (GridRow row : grid.rows()) {
             String cell = row.cell(c).strip().replaceAll("\\s+", " ");
             // the marks of further poles count for nothing
@@ -100,6 +101,12 @@ final class ChangedPositions {
             boolean joined = row.number() == aboveRow + 1;
             double heads = Math.max(heads(cell), joined ? heads(above + " " + cell) : 0);
             aboveRow = row.number();
+            // below headings that come again the column goes on
+            if (heads == headed && headings.contains(cell)) {
+                above = cell;
+                continue;
+            }
+            if (heads > 0) headings.add(cell);
             if (heads > 0 || PositionText.parse(cell).isEmpty()) {
                 putBack(c, under, headed >= HEADED);
                 under.clear();

@@ -78,8 +78,9 @@ final class GridBlock {
                 if (!col.key().equals("pos") || !changed(at, column + c, table.position(r, col.side()), r))
                     put(at, column + c, table.cell(col, r));
             }
-            for (int side = 0; side <= columns.get(columns.size() - 1).side(); side++) stands(at, r, side, struck == r);
-            if (struck == r) for (int c = 0; c < columns.size(); c++) paper.strike(at, column + c);
+            boolean crossedOut = struck == r && isWritten(r);
+            for (int side = 0; side <= columns.get(columns.size() - 1).side(); side++) stands(at, r, side, crossedOut);
+            if (crossedOut) for (int c = 0; c < columns.size(); c++) paper.strike(at, column + c);
             if (layout.beside() != Beside.NOTHING) note(at, notes);
             if (layout.hidden() && random.nextInt(12) == 0) paper.hideRow(at);
             at++;
@@ -89,6 +90,11 @@ final class GridBlock {
         if (headed && layout.hidden() && random.nextInt(3) == 0)
             paper.hideColumn(column + random.nextInt(columns.size()));
         return new int[] {at, layout.beside() == Beside.NOTHING ? column + columns.size() : notes + 1};
+    }
+
+    /** A line through blank cells shows nothing. */
+    private boolean isWritten(int r) {
+        return table.columns().stream().anyMatch(c -> !table.cell(c, r).text().isBlank());
     }
 
     /** The headings once more, and the panel's name where the office writes that too; gives the next free row. */
