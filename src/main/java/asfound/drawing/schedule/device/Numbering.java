@@ -46,17 +46,23 @@ final class Numbering {
                 .toList();
         if (several.size() < FEWEST || several.size() * 5L < rated * 3) return false;
         // where a device is printed beside each of its poles, the rows that follow it are its own
-        // two spares alike are not yet one device
-        boolean repeated = several.stream()
-                .filter(row -> UseText.of(row.text(Role.DESCRIPTION), true) == Use.LOAD)
-                .anyMatch(row -> IntStream.rangeClosed(1, 2)
-                        .mapToObj(step -> byNumber.get(row.number() + step))
-                        .anyMatch(next -> next != null && next.repeats(row)));
-        if (repeated) return false;
+        // two spares alike are not yet one device, nor are two boilers of one name that have three poles each
+        for (int r = 0; r < rows.size(); r++)
+            if (UseText.of(rows.get(r).text(Role.DESCRIPTION), true) == Use.LOAD
+                    && isRepeated(rows.get(r), read.get(r).poles().orElse(1), byNumber)) return false;
         for (Row row : several)
             for (int next = row.number() + 1; next <= Math.min(last, row.number() + 2); next++)
                 if (!byNumber.containsKey(next) || byNumber.get(next).isWithoutDevice()) return false;
         return true;
+    }
+
+    /** It stands beside each of its further poles once more, whichever way these run. */
+    private static boolean isRepeated(Row row, int poles, Map<Integer, Row> byNumber) {
+        return poles > 1
+                && IntStream.rangeClosed(1, 2)
+                        .anyMatch(step -> IntStream.range(1, poles)
+                                .mapToObj(pole -> byNumber.get(row.number() + pole * step))
+                                .allMatch(next -> next != null && next.repeats(row)));
     }
 
     /** Joins one side's rows in the way that leaves least unexplained. */
