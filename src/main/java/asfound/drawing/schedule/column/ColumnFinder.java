@@ -6,6 +6,7 @@ import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.phrase.SectionRows;
 import asfound.drawing.schedule.phrase.Span;
 import asfound.drawing.schedule.spine.Spine;
+import asfound.drawing.schedule.text.FrameAndTrip;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -75,11 +76,19 @@ public final class ColumnFinder {
                 heading = headings.of(first ? outer(left, -1) : left, last ? outer(right, 1) : right);
             // over a blank column anything may stand: a label of the header beside the headings
             if (!texts.isEmpty()) headTop = Math.min(headTop, heading.top());
-            Column column = new Column(left, right, heading.text(), texts, weights.of(heading.text(), texts));
+            Column column = column(left, right, heading.text(), texts);
             boolean belongs = texts.isEmpty() ? !heading.text().isEmpty() : !margin.holds(column);
             if (belongs) columns.add(column);
         }
         return columns;
+    }
+
+    /** Under a heading that names frame and trip its entries are as good as the trips alone. */
+    private Column column(double left, double right, String heading, List<String> texts) {
+        List<String> said = FrameAndTrip.isHeading(heading)
+                ? texts.stream().map(t -> FrameAndTrip.trip(heading, t)).toList()
+                : texts;
+        return new Column(left, right, heading, said, weights.of(heading, said));
     }
 
     /** Without a rule at the table's edge a heading may stand further out than the entries of the outermost column. */

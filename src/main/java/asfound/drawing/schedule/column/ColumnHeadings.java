@@ -7,6 +7,7 @@ import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.phrase.SectionRows;
 import asfound.drawing.schedule.phrase.Span;
+import asfound.drawing.schedule.text.FrameAndTrip;
 import asfound.drawing.schedule.text.Role;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -75,7 +76,7 @@ final class ColumnHeadings {
             lower = line.top();
             lowerSize = line.size();
             double weight = phrases.meanings().most(all);
-            if (best.isEmpty() || weight > bestWeight || weight >= bestWeight && isPhaseOf(all, best)) {
+            if (best.isEmpty() || weight > bestWeight || weight >= bestWeight && saysMore(all, best)) {
                 best = all;
                 bestWeight = weight;
                 if (weight >= USUAL) headingTop = lower;
@@ -89,6 +90,14 @@ final class ColumnHeadings {
     private boolean isBelowHeader(List<Line> lines) {
         return !lines.isEmpty()
                 && said.stream().anyMatch(p -> p.box().y() > lines.get(0).bottom());
+    }
+
+    /** {@code FRAME/TRIP} over {@code (A)}, {@code POINTS} over {@code SERVED}: the lower line alone says something else. */
+    private boolean saysMore(String whole, String below) {
+        return isPhaseOf(whole, below)
+                || FrameAndTrip.isHeading(whole)
+                || phrases.meanings().weight(whole, Role.OTHER) >= 1
+                        && phrases.meanings().weight(below, Role.OTHER) == 0;
     }
 
     /** {@code A} over {@code (VA)}: the upper line says of which phase the load is. */

@@ -5,6 +5,7 @@ import asfound.drawing.page.Word;
 import asfound.drawing.schedule.column.Column;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.table.Side;
+import asfound.drawing.schedule.text.FrameAndTrip;
 import asfound.drawing.schedule.text.Role;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,12 +61,14 @@ public final class RowReader {
         Alignment alignment = bounds.cells() >= rows.size() ? Alignment.MIDDLE : cells.alignment(lines);
         // each pole has its own load
         boolean device = !role.isLoad() && role != Role.PHASE;
+        boolean rating = role == Role.RATING || role == Role.DEVICE;
         for (ColumnLines.Line line : lines) {
             Optional<Cells.Range> own = (device ? brackets.of(line, lines) : cells.beside(line, lines, bounds))
                     .or(() -> cells.rows(line.y(), bounds, alignment));
+            String text = rating ? FrameAndTrip.trip(column.heading(), line.text()) : line.text();
             if (own.isPresent())
                 rows.get(own.get().first())
-                        .put(role, new Row.Cell(line.text(), line.box(), own.get().further()));
+                        .put(role, new Row.Cell(text, line.box(), own.get().further()));
             else strays.add(new Leftover(line.text(), line.box()));
         }
     }

@@ -84,6 +84,7 @@ public final class Headings {
                 out.put(Role.LOAD_A, 0.9);
                 out.put(Role.PHASE, 0.3);
             }
+            case "r", "y" -> out.put(Role.PHASE, 0.2);
             // the third phase beside R and Y, which are claimed first
             case "b",
                     "b kw",
