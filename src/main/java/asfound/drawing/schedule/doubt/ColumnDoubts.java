@@ -5,10 +5,14 @@ import asfound.drawing.schedule.column.Contents;
 import asfound.drawing.schedule.table.Side;
 import asfound.drawing.schedule.table.Table;
 import asfound.drawing.schedule.text.Headings;
+import asfound.drawing.schedule.text.LoadClasses;
+import asfound.drawing.schedule.text.Look;
+import asfound.drawing.schedule.text.Looks;
 import asfound.drawing.schedule.text.Role;
 import asfound.drawing.schedule.text.Texts;
 import asfound.model.Place;
 import java.util.IntSummaryStatistics;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -21,7 +25,7 @@ final class ColumnDoubts {
 
     /** A column of demands or totals repeats what the loads say. */
     private static final Pattern SUM =
-            Pattern.compile("\\b(?:demand|design|diversified|total|max|est)", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("\\b(?:demand|dem\\b|dmd\\b|design|diversified|total|max|est)", Pattern.CASE_INSENSITIVE);
 
     private static final Set<Role> KEPT = Set.of(
             Role.DESCRIPTION, Role.RATING, Role.DEVICE, Role.POLES, Role.LOAD, Role.LOAD_A, Role.LOAD_B, Role.LOAD_C);
@@ -81,7 +85,7 @@ final class ColumnDoubts {
                     0.1,
                     "The column '" + c.heading() + "' was not read: its entries are not of the kind, as '" + text
                             + "'.");
-        if (!isKnown(c))
+        if (!isKnown(c) && !isOfKinds(side, c))
             doubts.say(
                     whole,
                     0.03,
@@ -112,6 +116,25 @@ final class ColumnDoubts {
                 heading.keySet().stream().anyMatch(r -> r == Role.RATING || r == Role.DEVICE || r == Role.POLES);
         boolean known = heading.keySet().stream().anyMatch(side.roles()::containsKey) || device && isRated(side);
         return !known && heading.entrySet().stream().anyMatch(e -> e.getValue() >= 0.8 && KEPT.contains(e.getKey()));
+    }
+
+    /**
+     * What the devices are beside a column of their ratings, {@code MCB} under {@code Device}, or what the loads are, in words or
+     * types, or the names of relays: neither a rating nor poles nor a load can be lost with it.
+     */
+    private static boolean isOfKinds(Side side, Column c) {
+        if (!isRated(side) || c.heading().isEmpty()) return false;
+        List<Look> said = new Looks().of(c.texts());
+        boolean devices = Headings.weigh(c.heading()).entrySet().stream()
+                .anyMatch(e -> (e.getKey() == Role.DEVICE || e.getKey() == Role.RATING) && e.getValue() >= 0.6);
+        if (devices) return said.stream().allMatch(Look::kind);
+        // K1 is a relay, though it could be a curve and a rating
+        if (CountedThings.isOne(c.heading()))
+            return said.stream().allMatch(l -> Character.isLetter(l.text().charAt(0)));
+        return LoadClasses.isOne(c.heading())
+                && said.stream()
+                        .allMatch(l ->
+                                l.letters() > 0 && !l.figure() && l.device().isEmpty());
     }
 
     /** Its heading says what it holds, and it holds that; or it has none and holds phases or sizes of wire. */

@@ -23,6 +23,11 @@ final class CountedThings {
 
     private CountedThings() {}
 
+    /** A heading says that such a thing stands below it. */
+    static boolean isOne(String heading) {
+        return OTHER.matcher(heading.strip()).matches();
+    }
+
     /** The heading over the numbers of a table, where all its columns of numbers count another thing than circuits. */
     static Optional<Phrase> heading(Phrases phrases, Table table) {
         Optional<Phrase> first = Optional.empty();

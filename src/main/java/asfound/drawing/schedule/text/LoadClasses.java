@@ -47,7 +47,7 @@ public final class LoadClasses {
     private LoadClasses() {}
 
     /** The heading names a class of loads, perhaps with their unit, and nothing else. */
-    static boolean isOne(String heading) {
+    public static boolean isOne(String heading) {
         List<String> words = Arrays.asList(Headings.plain(heading).split(" "));
         return words.stream().anyMatch(CLASSES::contains)
                 && words.stream().allMatch(w -> CLASSES.contains(w) || UNITS.contains(w));
@@ -56,7 +56,8 @@ public final class LoadClasses {
     /** Takes from what speaks for the roles of a column what cannot be where its heading says otherwise. */
     public static void correct(String heading, Map<Role, Double> byHeading, Map<Role, Double> weights) {
         if (heading.isEmpty()) return;
-        if (isOne(heading)) weights.keySet().removeIf(role -> role == Role.LOAD || role.isPhaseLoad());
+        // nor are they sizes of wire, as which the column would pass for known
+        if (isOne(heading)) weights.keySet().removeIf(role -> role.isLoad() || role == Role.WIRE);
         // figures under a heading that nobody knows may be loads, and not those of a phase
         else if (byHeading.isEmpty()) weights.replaceAll((role, w) -> role.isPhaseLoad() ? 0.4 * w : w);
     }
