@@ -30,6 +30,9 @@ class TradeColumnsTest {
             s.line(142, at, "5", "Chiller", "TP", "160/160", "45");
             Directory d = s.directory();
             assertThat(ratings(d)).containsExactly("[1] 200A", "[2] 63A", "[3] 100A", "[4] 125A", "[5] 160A");
+            assertThat(d.circuits())
+                    .extracting(c -> c.ratingA().raw())
+                    .containsExactly("250/200", "100/63", "100/100", "160/125", "160/160");
             assertThat(d.problems()).isEmpty();
         }
     }

@@ -21,7 +21,9 @@ record Device(Stated<Integer> rating, Optional<Integer> poles, String trouble) {
     private static final Pattern NONE = Pattern.compile("n/?a|none|space|spare|0|x", Pattern.CASE_INSENSITIVE);
 
     static Device of(Row row, Looks looks) {
-        String written = row.cell(Role.DEVICE).map(Row.Cell::text).orElse(row.text(Role.RATING));
+        Optional<Row.Cell> cell = row.cell(Role.DEVICE).or(() -> row.cell(Role.RATING));
+        String written = cell.map(Row.Cell::text).orElse(""),
+                raw = cell.map(Row.Cell::raw).orElse("");
         String polesText = row.text(Role.POLES);
         Look look = looks.of(written), polesLook = looks.of(polesText);
         Optional<DeviceText> device = look.device();
@@ -32,9 +34,7 @@ record Device(Stated<Integer> rating, Optional<Integer> poles, String trouble) {
         else if (device.isEmpty()) {
             rating = Stated.unreadable(written, null);
             trouble = "rating '" + written + "'";
-        } else
-            rating =
-                    device.get().ratingA().map(a -> Stated.of(a, written, null)).orElse(Stated.blank());
+        } else rating = device.get().ratingA().map(a -> Stated.of(a, raw, null)).orElse(Stated.blank());
         if (polesLook.says() && polesLook.poles().isEmpty() && !saysNone(polesText))
             trouble = (trouble.isEmpty() ? "" : trouble + ", ") + "poles '" + polesText + "'";
         return new Device(rating, poles, trouble);

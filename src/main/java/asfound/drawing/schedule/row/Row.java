@@ -17,14 +17,19 @@ public final class Row {
      * What stands in one column of a row.
      *
      * @param text its lines put together
+     * @param raw as printed, where the text is what counts of it: {@code 160/125} for the trip of 125 A
      * @param box around it
      * @param further how many rows below this one the cell spans as well
      * @param says it says something: it is neither blank nor a mark
      */
-    public record Cell(String text, Box box, int further, boolean says) {
+    public record Cell(String text, String raw, Box box, int further, boolean says) {
 
         Cell(String text, Box box, int further) {
-            this(text, box, further, !Texts.saysNothing(text));
+            this(text, text, box, further);
+        }
+
+        Cell(String text, String raw, Box box, int further) {
+            this(text, raw, box, further, !Texts.saysNothing(text));
         }
     }
 
@@ -97,6 +102,7 @@ public final class Row {
                 cell,
                 (a, b) -> new Cell(
                         Texts.continued(a.text(), b.text()),
+                        Texts.continued(a.raw(), b.raw()),
                         a.box().union(b.box()),
                         Math.max(a.further(), b.further())));
     }

@@ -68,7 +68,10 @@ public final class RowReader {
             String text = rating ? FrameAndTrip.trip(column.heading(), line.text()) : line.text();
             if (own.isPresent())
                 rows.get(own.get().first())
-                        .put(role, new Row.Cell(text, line.box(), own.get().further()));
+                        .put(
+                                role,
+                                new Row.Cell(
+                                        text, line.text(), line.box(), own.get().further()));
             else strays.add(new Leftover(line.text(), line.box()));
         }
     }
