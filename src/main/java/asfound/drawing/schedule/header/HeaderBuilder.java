@@ -72,16 +72,25 @@ final class HeaderBuilder {
         sumOfOthers(region.values()).ifPresent(v -> here.put(Field.LOAD_TOTAL, v));
         here.forEach(best::putIfAbsent);
         unfit.addAll(region.unfit());
+        boolean named = isNamed();
         labelled(region.values());
         if (!running) {
             title(region);
+            if (!named) behindName(region);
             return;
         }
         for (Value v : region.values())
             if (v.field() != Field.OTHER && !v.field().isTotal()) loose(v.text(), v.box(), v.field());
         title(region);
+        if (!named) behindName(region);
         for (Phrase p : region.loose()) loose(p.text(), p.box(), Field.OTHER);
         if (!best.containsKey(Field.LOCATION)) UnlabelledPlace.in(region).ifPresent(v -> best.put(Field.LOCATION, v));
+    }
+
+    /** The name that is believed says where its panel stands, if no label does. */
+    private void behindName(LabelReader.Labelled region) {
+        if (isNamed() && !best.containsKey(Field.LOCATION))
+            UnlabelledPlace.behindName(region).ifPresent(v -> best.put(Field.LOCATION, v));
     }
 
     /** Of several totals that which is the sum of the others: theirs are those of the phases. */
@@ -104,6 +113,7 @@ final class HeaderBuilder {
     void titleAbove(LabelReader.Labelled region) {
         name.nearest(region);
         title(region);
+        behindName(region);
     }
 
     /** Takes the name from a title. */

@@ -4,6 +4,7 @@ import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Titles;
 import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.PlaceWords;
+import asfound.drawing.schedule.text.PlacedName;
 import asfound.drawing.schedule.text.RatingText;
 import asfound.drawing.schedule.text.SystemText;
 import asfound.drawing.schedule.text.Texts;
@@ -27,6 +28,25 @@ final class UnlabelledPlace {
             Pattern.compile("\\b(?:PANEL(?:\\s?BOARD)?|BOARD)\\s+IN\\s+([^,;]+)", Pattern.CASE_INSENSITIVE);
 
     private UnlabelledPlace() {}
+
+    /** The place that stands behind the panel's name, behind its label or in a title; empty where none does. */
+    static Optional<Value> behindName(LabelReader.Labelled region) {
+        for (Value v : region.values())
+            if (v.field() == Field.DESIGNATION) {
+                Optional<PlacedName> placed = PlacedName.of(v.text());
+                if (placed.isPresent()) return placed.map(p -> value(p.place(), v.box()));
+            }
+        for (Phrase p : region.loose()) {
+            Optional<PlacedName> placed = Titles.nameIn(p.text()).flatMap(name -> PlacedName.of(from(name, p.text())));
+            if (placed.isPresent()) return placed.map(n -> value(n.place(), p.box()));
+        }
+        return Optional.empty();
+    }
+
+    /** What of a title begins with the name. */
+    private static String from(String name, String title) {
+        return title.substring(Math.max(0, title.indexOf(name)));
+    }
 
     /** What a region of a header says of the place without a label; empty where nothing does. */
     static Optional<Value> in(LabelReader.Labelled region) {

@@ -42,8 +42,8 @@ public final class Titles {
             Pattern.compile("^" + NAME + "\\s*[-–—:]*\\s*(?:ELECTRICAL\\s+)?" + KIND + "$", Pattern.CASE_INSENSITIVE);
 
     /** {@code DB4 – Workshop}: a board's own name begins with the letters of its kind, and what it serves follows. */
-    private static final Pattern OWN_KIND =
-            Pattern.compile("^((?:SM|SUB|[A-Z])?DB[-/. ]?(?=[A-Z0-9./-]*\\d)[A-Z0-9./-]{1,12})(?=\\s+[-–—(]|:|$)");
+    private static final Pattern OWN_KIND = Pattern.compile(
+            "^((?:SM|SUB|[A-Z])?DB[-/. ]?(?=[A-Z0-9./-]*\\d)[A-Z0-9./-]{1,12})(?=\\s+[-–—(/|·•]|,|\\s+(?i:at|in|on|near|located|situated)\\s|:|$)");
 
     /** {@code BUSWAY BD-1 PLUG-IN UNITS}. */
     private static final Pattern BUSWAY =

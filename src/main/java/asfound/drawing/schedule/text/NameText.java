@@ -65,6 +65,7 @@ public final class NameText {
         String t = text.strip();
         t = replaced(t, "dDpP", KIND, "");
         t = replaced(t, "cC", CONTINUED, "");
+        t = PlacedName.of(t).map(PlacedName::name).orElse(t);
         t = replaced(t, "/", WITH_VOLTAGE, "$1");
         t = replaced(t, "(", SIZE_IN_BRACKETS, "");
         t = replaced(t, ",", BEHIND_COMMA, "$1");

@@ -31,6 +31,11 @@ public final class PlaceWords {
         return !NONE.matcher(t).matches() && PLACE.matcher(t).matches();
     }
 
+    /** Nothing stands in it that a place has not: no rating, no voltage, no word of the sheet's own. */
+    static boolean mayBe(String text) {
+        return !text.isBlank() && !NONE.matcher(text).matches();
+    }
+
     /** A place with a name or number of its own, {@code SPORTS HALL}, {@code ROOM 12}: the word for a place or a figure ends it. */
     public static boolean isNamed(String text) {
         return isPlace(text) && NAMED.matcher(within(text)).matches();

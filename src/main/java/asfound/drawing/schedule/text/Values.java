@@ -20,7 +20,7 @@ public final class Values {
             "(\\d{1,3}(?:[,']\\d{3})+|\\d+)(\\.\\d+)?\\s*(k?)\\s*(?:VA|W|A|AMPS?)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern THOUSANDS = Pattern.compile("[,']");
     private static final Pattern SENTENCE_END = Pattern.compile(
-            "(?<=\\d[A-Z]?)\\.(?=\\s)|\\.(?=\\s+(?:It|Its|The|This|Main|Mains|Bus|Rated|Panel)\\s)|,?\\s+and\\s+(?:is|has)\\b|,?\\s+and(?:\\s+is)?$|\\.$|(?:[.,;]|\\s[-–—])\\s+(?=\\d{3}\\s?[YV/]|\\d+\\s?(?:A|AMP|AMPS|V|PH|PHASE|W|WIRE|KA|KAIC)\\b)",
+            "(?<=\\d[A-Z]?)\\.(?=\\s)|\\.(?=\\s+(?:It|Its|The|This|Main|Mains|Bus|Rated|Panel)\\s)|,?\\s+and\\s+(?:is|has)\\b|,?\\s+and(?:\\s+is)?$|\\s+[-–—/]$|\\.$|(?:[.,;]|\\s[-–—])\\s+(?=\\d{3}\\s?[YV/]|\\d+\\s?(?:A|AMP|AMPS|V|PH|PHASE|W|WIRE|KA|KAIC)\\b)",
             Pattern.CASE_INSENSITIVE);
     /** {@code 230V single phase}: a kind of supply, and no equipment that gives it. */
     private static final Pattern SYSTEM_ALONE = Pattern.compile(
