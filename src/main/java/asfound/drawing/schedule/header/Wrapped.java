@@ -73,6 +73,16 @@ final class Wrapped {
         return Phrase.of(words);
     }
 
+    /** Where the label of a value begins, under which its next line may begin as well. */
+    private double begin(Phrase value) {
+        if (!HeaderLines.isBesideLabel(value, phrases)) return value.left();
+        return phrases.near(value.centreY(), 0.3 * value.size()).stream()
+                .filter(o -> o.right() <= value.left() + 0.5)
+                .mapToDouble(Phrase::left)
+                .max()
+                .orElse(value.left());
+    }
+
     /** The line below in the same cell, where its first word had no room in this one. */
     private Optional<Phrase> next(Phrase p) {
         double left = Double.NEGATIVE_INFINITY, right = Double.POSITIVE_INFINITY;
@@ -82,10 +92,13 @@ final class Wrapped {
             if (r.at() >= p.right() - 0.5) right = Math.min(right, r.at());
         }
         if (Double.isInfinite(left) || Double.isInfinite(right)) return Paragraphs.next(sheet, phrases, p);
-        double from = left, to = right;
+        double from = left, to = right, begin = begin(p);
         return phrases.between(p.centreY(), p.centreY() + LINE * p.size()).stream()
                 .filter(q -> q.centreY() - p.centreY() > 0.6 * p.size() && q.centreY() - p.centreY() < LINE * p.size())
                 .filter(q -> q.left() > from && q.right() < to)
+                // below another label's value in an open grid stands another value
+                .filter(q -> q.left() > begin - q.size() && !HeaderLines.isBesideLabel(q, phrases))
+                .filter(q -> q.words().stream().noneMatch(w -> w.text().endsWith(":")))
                 .filter(q -> sheet.across().between(p.centreY(), q.centreY()).stream()
                         .noneMatch(r -> r.passes(q.centreX())))
                 .filter(q -> phrases.meanings().label(q).isEmpty())

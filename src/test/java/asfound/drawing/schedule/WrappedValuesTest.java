@@ -1,0 +1,45 @@
+package asfound.drawing.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import asfound.model.Directory.Header;
+import java.io.IOException;
+import org.junit.jupiter.api.Test;
+
+/** Values of a header that go on in the next line, and values below them that are others. */
+class WrappedValuesTest {
+
+    @Test
+    void in_an_open_grid_the_next_rows_values_are_no_second_lines_of_the_last_columns() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {44, 90, 170, 230, 310, 360};
+            s.line(40, at, "Panel:", "SP-D1", "Location:", "Boiler hall", "Fed from:", "USS-SP 2B");
+            s.line(51, at, "Volts:", "480Y/277", "Phase, wire:", "3 PH, 4 W", "Bus:", "400 A");
+            s.line(62, at, "Main:", "300 A MCB", "Short circuit:", "42 kA", "Book page:", "41");
+            box(s, 40, 30, 404, 68);
+            s.twoSided(90);
+            Header h = s.directory().header();
+            assertThat(h.fedFrom().or("")).isEqualTo("USS-SP 2B");
+            assertThat(h.busA().raw()).isEqualTo("400 A");
+            assertThat(h.mainA().value()).contains(300);
+            assertThat(h.voltage().raw()).isEqualTo("480Y/277");
+        }
+    }
+
+    @Test
+    void in_a_cell_a_value_goes_on_under_itself_or_under_its_label() throws IOException {
+        for (double x : new double[] {44, 82})
+            try (DrawnSheet s = new DrawnSheet()) {
+                s.text(44, 40, "Fed from:").text(82, 40, "switchboard MSB").text(x, 50, "section 4");
+                s.text(154, 40, "Panel:").text(190, 40, "L-9");
+                box(s, 40, 30, 150, 56);
+                s.twoSided(90);
+                assertThat(s.directory().header().fedFrom().or("")).isEqualTo("switchboard MSB section 4");
+            }
+    }
+
+    private static void box(DrawnSheet s, double left, double top, double right, double foot) throws IOException {
+        s.rule(left, top, right, top).rule(left, foot, right, foot);
+        s.rule(left, top, left, foot).rule(right, top, right, foot);
+    }
+}
