@@ -38,6 +38,22 @@ class WrappedValuesTest {
             }
     }
 
+    @Test
+    void a_sentence_about_the_panel_goes_on_in_lines_set_wide() throws IOException {
+        String[] lines = {
+            "Panel LP-27, located at MCC room 2, fed from XFMR T-27 in substation 4 of the north mill. 120/208 V, 3 phase, 4 wire. 225 A bus, 150 A main, 10",
+            "kA interrupting."
+        };
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, lines[0]).text(40, 53, lines[1]);
+            s.twoSided(72);
+            Header h = s.directory().header();
+            assertThat(h.interruptingKA().value()).contains(10.0);
+            assertThat(h.mainA().value()).contains(150);
+            assertThat(h.location().or("")).isEqualTo("MCC room 2");
+        }
+    }
+
     private static void box(DrawnSheet s, double left, double top, double right, double foot) throws IOException {
         s.rule(left, top, right, top).rule(left, foot, right, foot);
         s.rule(left, top, left, foot).rule(right, top, right, foot);

@@ -14,7 +14,8 @@ import java.util.Optional;
 final class Paragraphs {
 
     private static final int WORDS = 6;
-    private static final double LINE = 1.5;
+    /** Lines of running text stand no further apart, in sizes of type; many set them wide. */
+    private static final double LINE = 1.9;
     /** No margin of a page is wider, in parts of its width. */
     private static final double MARGIN = 0.25;
 
