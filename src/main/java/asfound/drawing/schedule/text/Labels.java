@@ -21,6 +21,9 @@ public final class Labels {
     private static final int LONGEST =
             USUAL.keySet().stream().mapToInt(l -> l.split(" ").length).max().orElse(0);
 
+    /** So many words of a label stand in brackets at the most. */
+    private static final int IN_BRACKETS = 4;
+
     private Labels() {}
 
     public static String plain(String text) {
@@ -86,6 +89,14 @@ public final class Labels {
         return word.endsWith(":") || word.endsWith("=");
     }
 
+    /** {@code A.I.C. (sym.):}: what stands in brackets before the colon tells more of the label. */
+    private static int behindBrackets(List<String> words, int from) {
+        if (from >= words.size() || !words.get(from).startsWith("(")) return from;
+        for (int i = from; i < Math.min(words.size(), from + IN_BRACKETS); i++)
+            if (words.get(i).endsWith("):")) return i + 1;
+        return from;
+    }
+
     /** The longest label that begins at a word; empty where none does. */
     public static Optional<Label> at(List<String> words, int start) {
         String first = plain(words.get(start));
@@ -108,7 +119,8 @@ public final class Labels {
                 marked = true;
                 end++;
             }
-            return Optional.of(new Label(field, end, marked));
+            int closed = marked || field == Field.DESIGNATION ? end : behindBrackets(words, end);
+            return Optional.of(new Label(field, closed, marked || closed > end));
         }
         return Optional.empty();
     }
