@@ -46,12 +46,34 @@ class WrappedValuesTest {
         };
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 40, lines[0]).text(40, 53, lines[1]);
+            box(s, 20, 20, 592, 700);
             s.twoSided(72);
             Header h = s.directory().header();
             assertThat(h.interruptingKA().value()).contains(10.0);
             assertThat(h.mainA().value()).contains(150);
             assertThat(h.location().or("")).isEqualTo("MCC room 2");
         }
+    }
+
+    @Test
+    void a_value_under_its_label_goes_on_in_a_line_close_under_it() throws IOException {
+        String[][] lines = {
+            {"Main electrical room 0.12, lower", "basement"}, {"BOILER HOUSE, NORTH SIDE, UNDER", "MEZZANINE"}
+        };
+        for (String[] place : lines)
+            try (DrawnSheet s = new DrawnSheet()) {
+                double x = 200 - DrawnSheet.width(place[0]) - 10;
+                s.text(x, 40, "Panel").text(x, 49, "SW-2");
+                s.text(x, 66, "Location").text(x, 75, place[0]).text(x, 84, place[1]);
+                s.text(x, 101, "Fed from").text(x, 110, "Utility vault");
+                s.text(x, 127, "System voltage").text(x, 136, "480Y/277V");
+                double[] at = {200, 230, 360};
+                s.line(40, at, "CKT", "LOAD", "BKR");
+                for (int r = 1; r < 9; r++) s.line(40 + 13 * r, at, "" + r, "Pump " + r, "20/1");
+                Header h = s.directory().header();
+                assertThat(h.location().or("")).isEqualTo(place[0] + " " + place[1]);
+                assertThat(h.fedFrom().or("")).isEqualTo("Utility vault");
+            }
     }
 
     private static void box(DrawnSheet s, double left, double top, double right, double foot) throws IOException {

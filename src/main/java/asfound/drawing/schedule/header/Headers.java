@@ -178,7 +178,7 @@ public final class Headers {
         for (Phrase p : beyond) if (goesOn(own, p)) own.add(p);
         LetterHead.removeFrom(own);
         own.sort(Phrase.ORDER);
-        return LabelReader.read(sheet, own, phrases.meanings());
+        return LabelReader.read(sheet, own, phrases.meanings(), area.right());
     }
 
     /** A header wider than its directory: the line goes on without a rule of the sheet or a wide blank between. */

@@ -56,9 +56,10 @@ final class LabelReader {
         }
     }
 
-    static Labelled read(Sheet sheet, List<Phrase> phrases, Meanings meanings) {
+    /** @param limit how far to the right the region reaches */
+    static Labelled read(Sheet sheet, List<Phrase> phrases, Meanings meanings, double limit) {
         List<Phrase> parted =
-                Wrapped.whole(sheet, HeaderWords.parted(Ticks.chosen(withoutKey(phrases, meanings))), meanings);
+                Wrapped.whole(sheet, HeaderWords.parted(Ticks.chosen(withoutKey(phrases, meanings))), meanings, limit);
         LabelReader reader = new LabelReader(meanings);
         for (Phrase p : parted) reader.phrase(p);
         LoneLabels lone = new LoneLabels(sheet, Phrases.of(parted, meanings), reader.lone);

@@ -8,12 +8,14 @@ import asfound.drawing.schedule.phrase.HeaderWords;
 import asfound.drawing.schedule.phrase.Meanings;
 import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
+import asfound.drawing.schedule.text.Field;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * A value of a header that goes on in the next line of its cell. It does where the next line's first word had no room left
@@ -26,23 +28,35 @@ final class Wrapped {
 
     private static final double LINE = 1.5;
 
+    /** A line that ends so goes on. */
+    private static final Pattern OPEN =
+            Pattern.compile("(?:[,&/-]|\\b(?:and|of|to|in|at|by))$", Pattern.CASE_INSENSITIVE);
+
     private final Sheet sheet;
     private final Phrases phrases;
+    /** How far to the right the region reaches. */
+    private final double limit;
 
-    private Wrapped(Sheet sheet, Phrases phrases) {
+    private Wrapped(Sheet sheet, Phrases phrases, double limit) {
         this.sheet = sheet;
         this.phrases = phrases;
+        this.limit = limit;
     }
 
     /** The phrases, with those put together that begin with a label, or stand beside one, and go on below. */
-    static List<Phrase> whole(Sheet sheet, List<Phrase> phrases, Meanings meanings) {
-        Wrapped reader = new Wrapped(sheet, Phrases.of(phrases, meanings));
+    static List<Phrase> whole(Sheet sheet, List<Phrase> phrases, Meanings meanings, double limit) {
+        Wrapped reader = new Wrapped(sheet, Phrases.of(phrases, meanings), limit);
         List<Phrase> out = new ArrayList<>();
         Set<Phrase> taken = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Phrase p : phrases) {
             if (taken.contains(p)) continue;
             Phrase whole = p;
-            if (reader.isValue(p) || Paragraphs.next(sheet, reader.phrases, p).isPresent())
+            for (Optional<Phrase> q = reader.nextUnderLabel(p); q.isPresent(); q = reader.goesOnBelow(q.get())) {
+                taken.add(q.get());
+                whole = joined(whole, q.get());
+            }
+            if (whole == p && reader.isValue(p)
+                    || whole == p && Paragraphs.next(sheet, reader.phrases, p).isPresent())
                 for (Optional<Phrase> q = reader.next(p); q.isPresent(); q = reader.next(q.get())) {
                     taken.add(q.get());
                     whole = joined(whole, q.get());
@@ -50,6 +64,41 @@ final class Wrapped {
             out.add(whole);
         }
         return out;
+    }
+
+    /** A place or a supply that stands under its label, and whose next line stands close under it. */
+    private Optional<Phrase> nextUnderLabel(Phrase p) {
+        boolean under = below(p, -1).stream()
+                .flatMap(o -> phrases.meanings().label(o).stream()
+                        .filter(l -> l.end() == HeaderWords.of(o).size()))
+                .anyMatch(l -> l.field() == Field.LOCATION || l.field() == Field.FED_FROM);
+        return under ? goesOnBelow(p) : Optional.empty();
+    }
+
+    /** The next line, where it begins as no value does or its first word had no room beside what stands to the right. */
+    private Optional<Phrase> goesOnBelow(Phrase p) {
+        double edge = phrases.near(p.centreY(), 0.3 * p.size()).stream()
+                .mapToDouble(Phrase::left)
+                .filter(x -> x > p.right())
+                .min()
+                .orElse(limit);
+        return below(p, 1).stream()
+                .filter(q -> Math.abs(q.size() - p.size()) < 0.1 * p.size())
+                .filter(q -> phrases.meanings().label(q).isEmpty())
+                .filter(q -> q.words().stream().noneMatch(w -> w.text().endsWith(":")))
+                .filter(q -> Character.isLowerCase(q.text().charAt(0))
+                        || OPEN.matcher(p.text()).find()
+                        || p.right() + 0.3 * p.size() + q.words().get(0).box().w() > edge)
+                .findFirst();
+    }
+
+    /** What stands in the line above or below, and begins where a phrase does. */
+    private List<Phrase> below(Phrase p, int side) {
+        double far = p.centreY() + side * LINE * p.size();
+        return phrases.between(Math.min(p.centreY(), far), Math.max(p.centreY(), far)).stream()
+                .filter(q -> side * (q.centreY() - p.centreY()) > 0.6 * Math.min(p.size(), q.size()))
+                .filter(q -> Math.abs(q.left() - p.left()) < 0.3 * p.size())
+                .toList();
     }
 
     private boolean isValue(Phrase p) {
@@ -103,6 +152,8 @@ final class Wrapped {
                         .noneMatch(r -> r.passes(q.centreX())))
                 .filter(q -> phrases.meanings().label(q).isEmpty())
                 .filter(q -> p.right() + 0.3 * p.size() + q.words().get(0).box().w() > to - FREE * p.size())
-                .findFirst();
+                .findFirst()
+                // the frame of a page is no cell
+                .or(() -> Paragraphs.next(sheet, phrases, p));
     }
 }
