@@ -208,6 +208,15 @@ public final class Headers {
         return edge;
     }
 
+    /** The directory over another; the other itself where none is. */
+    private Box above(int t) {
+        Box b = tables.get(t);
+        return tables.stream()
+                .filter(o -> o != b && o.x() < b.right() && b.x() < o.right() && o.y() < b.y())
+                .max(Comparator.comparingDouble(Box::bottom))
+                .orElse(b);
+    }
+
     private Box area(int t, Where where) {
         return areas.get(t).get(where);
     }
@@ -242,6 +251,13 @@ public final class Headers {
                                 beside ? Gutter.between(phrases, b, other) : (other.x() + b.right()) / 2));
                 if (beside) rightEnd = Math.min(rightEnd, other.x());
             }
+        }
+        if (top > 0)
+            top = Math.max(top, FootLines.of(phrases, new Box(left, top, right - left, b.y() - top), above(t)));
+        if (bottom < sheet.height()) {
+            Box under = new Box(left, b.bottom(), right - left, bottom - b.bottom());
+            double foot = FootLines.of(phrases, under, b);
+            if (foot > b.bottom()) bottom = foot;
         }
         if (tables.size() == 1) {
             left = Math.min(left, bar(b, -1));

@@ -61,6 +61,7 @@ final class LabelReader {
         List<Phrase> parted =
                 Wrapped.whole(sheet, HeaderWords.parted(Ticks.chosen(withoutKey(phrases, meanings))), meanings, limit);
         LabelReader reader = new LabelReader(meanings);
+        reader.values.addAll(NamedLine.in(phrases));
         for (Phrase p : parted) reader.phrase(p);
         LoneLabels lone = new LoneLabels(sheet, Phrases.of(parted, meanings), reader.lone);
         reader.values.addAll(lone.values());

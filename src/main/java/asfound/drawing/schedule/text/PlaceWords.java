@@ -32,7 +32,7 @@ public final class PlaceWords {
     }
 
     /** Nothing stands in it that a place has not: no rating, no voltage, no word of the sheet's own. */
-    static boolean mayBe(String text) {
+    public static boolean mayBe(String text) {
         return !text.isBlank() && !NONE.matcher(text).matches();
     }
 

@@ -13,7 +13,7 @@ public final class RatingText {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BUS = Pattern.compile(
             "(\\d{2,4})\\s*(?:A|AMPS?|AMPERES?)?\\s*-?\\s*(?:COPPER |CU |AL |MAIN )?(?:BUS(?:SING|ED|BARS?)?)\\b"
-                    + "|\\bBUS(?:SING|BARS?)?(?:\\s+(?:RATING|RATED|SIZE))?\\s*[-:=@(]?\\s*(\\d{2,4})\\s*A(?:MPS?)?\\b",
+                    + "|\\b(?:BUS(?:SING|BARS?)?(?:\\s+CHAMBER)?|PAN\\s+ASSEMBLY)(?:\\s+(?:RATING|RATED|SIZE)(?:\\s+(?:AT|FOR))?)?\\s*[-:=@(]?\\s*(\\d{2,4})\\s*A(?:MPS?)?\\b",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern LUGS = Pattern.compile(
             "\\bM\\.?L\\.?O\\b\\.?|\\bMAIN\\s+LUGS?(?:\\s+ONLY)?|\\bLUGS?\\s+ONLY|\\bLUGS\\b",

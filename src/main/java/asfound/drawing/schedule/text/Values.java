@@ -20,11 +20,11 @@ public final class Values {
             "(\\d{1,3}(?:[,']\\d{3})+|\\d+)(\\.\\d+)?\\s*(k?)\\s*(?:VA|W|A|AMPS?)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern THOUSANDS = Pattern.compile("[,']");
     private static final Pattern SENTENCE_END = Pattern.compile(
-            "(?<=\\d[A-Z]?)\\.(?=\\s)|\\.(?=\\s+(?:It|Its|The|This|Main|Mains|Bus|Rated|Panel)\\s)|,?\\s+and\\s+(?:is|has)\\b|,?\\s+and(?:\\s+is)?$|\\s+[-–—/]$|\\.$|(?:[.,;]|\\s[-–—])\\s+(?=\\d{3}\\s?[YV/]|\\d+\\s?(?:A|AMP|AMPS|V|PH|PHASE|W|WIRE|KA|KAIC)\\b)",
+            "(?<=\\d[A-Z]?)\\.(?=\\s)|\\.(?=\\s+(?:It|Its|The|This|Main|Mains|Bus|Busbars?|Rated|Panel|Incomer|Incoming|Fault|Pan|Supply)\\s)|,?\\s+and\\s+(?:is|has)\\b|,?\\s+and(?:\\s+is)?$|\\s+[-–—/]$|\\.$|(?:[.,;]|\\s[-–—])\\s+(?=\\d{3}\\s?[YV/]|\\d+\\s?(?:A|AMP|AMPS|V|PH|PHASE|W|WIRE|KA|KAIC)\\b)",
             Pattern.CASE_INSENSITIVE);
     /** {@code 230V single phase}: a kind of supply, and no equipment that gives it. */
     private static final Pattern SYSTEM_ALONE = Pattern.compile(
-            "\\d{3}Y?(?:/\\d{3}Y?)?\\s*V(?:AC|OLTS?)?(?:[,\\s]+(?:SINGLE|THREE|[1-5])?[\\s-]*(?:PHASE|PH|WIRE|W)\\b)*(?:[,\\s]+(?:TN-?C?-?S|TT|IT|\\d{2}\\s*HZ)\\b)*",
+            "\\d{3}Y?(?:/\\d{3}Y?)?\\s*V(?:AC|OLTS?)?(?:[,\\s]+(?:SINGLE|TWO|THREE|FOUR|[1-5])?[\\s-]*(?:PHASE|PH|WIRE|W)\\b)*(?:[,\\s]+(?:TN-?C?-?S|TT|IT|\\d{2}\\s*HZ)\\b)*",
             Pattern.CASE_INSENSITIVE);
     /** {@code 60A MCB} behind {@code 125A BUS}: what stands behind the word is another thing's. */
     private static final Pattern RATING_OF_MAIN =

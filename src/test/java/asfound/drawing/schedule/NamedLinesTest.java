@@ -1,0 +1,55 @@
+package asfound.drawing.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import asfound.model.Directory;
+import asfound.model.Directory.Header;
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Lines that say name, place and supply one after the other, and what stands between two directories. */
+class NamedLinesTest {
+
+    @Test
+    void name_place_and_supply_stand_in_one_line_with_signs_between() throws IOException {
+        for (String sign : List.of("·", "|", "•", "/", "–", "—", "-"))
+            try (DrawnSheet s = new DrawnSheet()) {
+                s.text(40, 40, "DB/C/GF " + sign + " Riser C, ground " + sign + " fed from MDP/C 3");
+                s.twoSided(60);
+                Header h = s.directory().header();
+                assertThat(h.designation().or("-")).as(sign).isEqualTo("DB/C/GF");
+                assertThat(h.location().or("-")).as(sign).isEqualTo("Riser C, ground");
+                assertThat(h.fedFrom().or("-")).as(sign).isEqualTo("MDP/C 3");
+            }
+    }
+
+    @Test
+    void a_sentence_close_below_a_directory_is_not_the_next_ones() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            String[] names = {"DB/C/GF", "DB/C/01"}, supplies = {"MDP/C 3", "MDP/C 4"};
+            int[] mains = {80, 100}, bus = {125, 160};
+            for (int i = 0; i < 2; i++) {
+                double y = 40 + 130 * i;
+                s.text(40, y, names[i] + " · Riser C · fed from " + supplies[i]);
+                s.twoSided(y + 16);
+                s.text(
+                        40,
+                        y + 84,
+                        "Incoming supply 400/230 V three phase four wire. Incomer " + mains[i]
+                                + " A MCB. Pan assembly rated " + bus[i] + " A. Fault rating 10 kA.");
+            }
+            List<Directory> read = s.read().directories();
+            assertThat(read).extracting(Directory::panel).containsExactly(names);
+            for (int i = 0; i < 2; i++) {
+                Header h = read.get(i).header();
+                assertThat(h.location().or("-")).isEqualTo("Riser C");
+                assertThat(h.fedFrom().or("-")).isEqualTo(supplies[i]);
+                assertThat(h.mainA().value()).contains(mains[i]);
+                assertThat(h.busA().value()).contains(bus[i]);
+                assertThat(h.interruptingKA().value()).contains(10.0);
+                assertThat(h.wires().value()).contains(4);
+            }
+        }
+    }
+}
