@@ -45,7 +45,8 @@ class WrappedValuesTest {
             "kA interrupting."
         };
         try (DrawnSheet s = new DrawnSheet()) {
-            s.text(40, 40, lines[0]).text(40, 53, lines[1]);
+            double x = (612 - DrawnSheet.width(lines[0])) / 2;
+            s.text(x, 40, lines[0]).text(x, 53, lines[1]);
             box(s, 20, 20, 592, 700);
             s.twoSided(72);
             Header h = s.directory().header();

@@ -29,13 +29,17 @@ final class Paragraphs {
             return Optional.empty();
         return phrases.between(p.centreY(), p.centreY() + LINE * p.size()).stream()
                 .filter(q -> q.centreY() - p.centreY() > 0.6 * p.size())
-                .filter(q -> Math.abs(q.left() - p.left()) < 0.2 * p.size()
-                        && Math.abs(q.size() - p.size()) < 0.1 * p.size())
+                .filter(q -> Math.abs(q.left() - p.left()) < 0.2 * p.size() && isOfOneType(p, q))
                 .filter(q -> Labels.at(HeaderWords.of(q), 0)
                         .filter(Labels.Label::marked)
                         .isEmpty())
                 .filter(q ->
                         p.right() + 0.25 * p.size() + q.words().get(0).box().w() > margin)
                 .findFirst();
+    }
+
+    /** Words of one line may differ in their measured size: one as large as the other line's will do. */
+    private static boolean isOfOneType(Phrase p, Phrase q) {
+        return p.words().stream().anyMatch(w -> Math.abs(w.size() - q.size()) < 0.1 * q.size());
     }
 }
