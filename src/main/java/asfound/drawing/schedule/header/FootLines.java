@@ -58,6 +58,6 @@ final class FootLines {
                 .filter(l -> l.field() == Field.DESIGNATION)
                 .filter(Labels.Label::marked)
                 .isPresent();
-        return label || phrases.meanings().name(p.text()).isPresent() || NamedLine.beginsWith(p, around);
+        return label || phrases.meanings().name(p).isPresent() || NamedLine.beginsWith(p, around);
     }
 }
