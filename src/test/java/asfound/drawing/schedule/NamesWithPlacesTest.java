@@ -23,6 +23,8 @@ class NamesWithPlacesTest {
         place("Workshop 2", "DB 4", "DB 4 at Workshop 2");
         place("roof", "LP-4", "Panel LP-4 on the roof");
         place("Quay 7", "DB-4", "Distribution board DB-4 at Quay 7");
+        place("fan loft", "HV-2", "Panel HV-2 stands in the fan loft, fed from MDP-1");
+        place("cold store", "KX-4", "Switchboard record. Panel KX-4 in the cold store, fed from DP-4");
         place("Elevator lobby 2", "MDP", "PANEL MDP, Elevator lobby 2");
     }
 

@@ -51,7 +51,7 @@ final class Wrapped {
         for (Phrase p : phrases) {
             if (taken.contains(p)) continue;
             Phrase whole = p;
-            for (Optional<Phrase> q = reader.nextUnderLabel(p); q.isPresent(); q = reader.goesOnBelow(q.get())) {
+            for (Optional<Phrase> q = reader.nextUnderLabel(p); q.isPresent(); q = reader.goesOnBelow(q.get(), false)) {
                 taken.add(q.get());
                 whole = joined(whole, q.get());
             }
@@ -68,28 +68,50 @@ final class Wrapped {
 
     /** A place or a supply that stands under its label, and whose next line stands close under it. */
     private Optional<Phrase> nextUnderLabel(Phrase p) {
-        boolean under = below(p, -1).stream()
-                .flatMap(o -> phrases.meanings().label(o).stream()
-                        .filter(l -> l.end() == HeaderWords.of(o).size()))
-                .anyMatch(l -> l.field() == Field.LOCATION || l.field() == Field.FED_FROM);
-        return under ? goesOnBelow(p) : Optional.empty();
+        Optional<Phrase> label = below(p, -1).stream()
+                .filter(o -> phrases.meanings()
+                        .label(o)
+                        .filter(l -> l.field() == Field.LOCATION || l.field() == Field.FED_FROM)
+                        .filter(l -> l.end() == HeaderWords.of(o).size())
+                        .isPresent())
+                .findFirst();
+        // where labels are set in a type of their own, what is set as the value is a value
+        return label.flatMap(l -> goesOnBelow(p, !isOfOneSize(l, p)));
     }
 
-    /** The next line, where it begins as no value does or its first word had no room beside what stands to the right. */
-    private Optional<Phrase> goesOnBelow(Phrase p) {
+    /**
+     * The next line, where it begins as no value does or its first word had no room beside what stands to the right.
+     *
+     * @param told apart from labels by its type
+     */
+    private Optional<Phrase> goesOnBelow(Phrase p, boolean told) {
         double edge = phrases.near(p.centreY(), 0.3 * p.size()).stream()
                 .mapToDouble(Phrase::left)
                 .filter(x -> x > p.right())
                 .min()
                 .orElse(limit);
         return below(p, 1).stream()
-                .filter(q -> Math.abs(q.size() - p.size()) < 0.1 * p.size())
-                .filter(q -> phrases.meanings().label(q).isEmpty())
-                .filter(q -> q.words().stream().noneMatch(w -> w.text().endsWith(":")))
-                .filter(q -> Character.isLowerCase(q.text().charAt(0))
+                .filter(q -> isOfOneSize(p, q) && !isLabel(q))
+                .filter(q -> told
+                        || Character.isLowerCase(q.text().charAt(0))
                         || OPEN.matcher(p.text()).find()
                         || p.right() + 0.3 * p.size() + q.words().get(0).box().w() > edge)
                 .findFirst();
+    }
+
+    private static boolean isOfOneSize(Phrase a, Phrase b) {
+        return Math.abs(a.size() - b.size()) < 0.1 * a.size();
+    }
+
+    /** Nothing but a label, or a label with its mark; {@code ground floor} only begins like one. */
+    private boolean isLabel(Phrase q) {
+        return q.words().stream().anyMatch(w -> w.text().endsWith(":"))
+                || phrases.meanings()
+                        .label(q)
+                        .filter(l -> l.marked()
+                                || l.field() != Field.OTHER
+                                || l.end() == HeaderWords.of(q).size())
+                        .isPresent();
     }
 
     /** What stands in the line above or below, and begins where a phrase does. */

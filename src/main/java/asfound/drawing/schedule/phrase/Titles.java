@@ -108,13 +108,14 @@ public final class Titles {
     public static Optional<String> nameIn(String text) {
         String t = text.strip();
         Optional<String> whole = nameOf(t);
-        int dash = whole.isPresent()
-                ? -1
-                : Math.max(t.lastIndexOf(" - "), Math.max(t.lastIndexOf(" – "), t.lastIndexOf(" — ")));
-        // behind the building's name: 'ST. ORAN HOSPITAL - PANELBOARD R2D'
-        return dash < 0 || !KIND_FIRST.matcher(t.substring(dash + 3)).lookingAt()
+        if (whole.isPresent()) return whole;
+        // behind the building's name, or the sheet's: 'ST. ORAN HOSPITAL - PANELBOARD R2D', 'Board record. Panel KX-4'
+        int before = Math.max(
+                Math.max(t.lastIndexOf(" - "), t.indexOf(". ") - 1),
+                Math.max(t.lastIndexOf(" – "), t.lastIndexOf(" — ")));
+        return before < 0 || !KIND_FIRST.matcher(t.substring(before + 3)).lookingAt()
                 ? whole
-                : nameOf(t.substring(dash + 3).strip());
+                : nameOf(t.substring(before + 3).strip());
     }
 
     /** Whether it has a word without which nothing is a title. */

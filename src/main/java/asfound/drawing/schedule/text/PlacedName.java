@@ -21,11 +21,12 @@ public record PlacedName(String name, String place) {
     private static final String SET = "(?i:(?:(?:is|which is)\\s+)?(?:located|situated|installed|mounted|placed)\\s+)";
     private static final String THE = "(?i:(?:the|a)\\s+)?";
 
-    private static final Pattern AT =
-            Pattern.compile("^" + NAME + ",?(?:\\s+[-–—])?\\s+(?:" + SET + "?(?:(?i:in|at|@)\\s+)"
-                    + THE + "(?=[\\p{L}\\d])|" + SET
-                    + "?(?=(?i:near|inside|outside|beside|behind|adjacent|next to|opposite)\\s)|" + SET
-                    + "(?:(?i:on)\\s+)?" + THE + "(?=[\\p{L}\\d]))(.+)$");
+    /** {@code HV-2 stands in the fan loft}: words of running text may stand before that for being somewhere. */
+    private static final Pattern AT = Pattern.compile("^" + NAME + ",?(?:\\s+[-–—])?\\s+(?:" + SET
+            + "?(?:(?!(?:fed|supplied|served|as|for|with)\\b)[a-z]+\\s+){0,2}(?:(?i:in|at|@)\\s+)"
+            + THE + "(?=[\\p{L}\\d])|" + SET
+            + "?(?=(?i:near|inside|outside|beside|behind|adjacent|next to|opposite)\\s)|" + SET
+            + "(?:(?i:on)\\s+)?" + THE + "(?=[\\p{L}\\d]))(.+)$");
 
     /** {@code LP-2 on level 3}, but {@code LP-2 by others}. */
     private static final Pattern ON =
