@@ -5,12 +5,11 @@ import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.Labels;
 import asfound.model.Box;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
  * What stands between two directories one above the other: lines close below the upper one belong to it, where the lower one's
- * title follows after a wider blank and the upper one has its title above it as well.
+ * title follows after a wider blank, and all of the sheet have their titles above them.
  */
 final class FootLines {
 
@@ -21,13 +20,29 @@ final class FootLines {
 
     private FootLines() {}
 
+    /** Of directories one above the other the first has its title over it, and the last has none below. */
+    static boolean areTitledAbove(Phrases phrases, List<Box> tables) {
+        for (Box b : tables) {
+            boolean first = tables.stream().noneMatch(o -> isOver(o, b));
+            boolean last = tables.stream().noneMatch(o -> isOver(b, o));
+            double reach = REACH * size(phrases, b);
+            if (first && !isTitled(phrases, b, b.y() - reach, b.y())) return false;
+            if (last && isTitled(phrases, b, b.bottom(), b.bottom() + reach)) return false;
+        }
+        return true;
+    }
+
+    private static boolean isOver(Box upper, Box lower) {
+        return upper != lower && upper.x() < lower.right() && lower.x() < upper.right() && upper.y() < lower.y();
+    }
+
     /** Where the lower one's header begins; the upper edge of the space where all of it is the lower one's. */
-    static double of(Phrases phrases, Box between, Box upper) {
+    static double foot(Phrases phrases, Box between) {
         List<Phrase> within = phrases.between(between.y(), between.bottom()).stream()
-                .filter(p ->
-                        between.contains(p.centreX(), p.centreY()) && p.box().y() > upper.bottom() - p.size())
+                .filter(p -> between.contains(p.centreX(), p.centreY()))
                 .toList();
-        if (within.stream().noneMatch(p -> isTitle(p, within, phrases))) return between.y();
+        // of several titles the first may be the upper one's, with its header below
+        if (within.stream().filter(p -> isTitle(p, within, phrases)).count() != 1) return between.y();
         double widest = 0, at = between.y(), foot = between.y(), first = -1;
         for (Phrase p : within) {
             double blank = p.box().y() - foot;
@@ -39,17 +54,20 @@ final class FootLines {
             if (isTitle(p, within, phrases)) break;
             foot = Math.max(foot, p.box().bottom());
         }
-        return widest > WIDER * first && isTitled(upper, phrases) ? at : between.y();
+        return widest > WIDER * first ? at : between.y();
     }
 
-    private static boolean isTitled(Box table, Phrases phrases) {
-        double size = phrases.between(table.y(), table.bottom()).stream()
+    private static double size(Phrases phrases, Box table) {
+        return phrases.between(table.y(), table.bottom()).stream()
                 .mapToDouble(Phrase::size)
                 .average()
                 .orElse(8);
-        List<Phrase> over = new ArrayList<>(phrases.between(table.y() - REACH * size, table.y()));
-        return over.stream()
-                .anyMatch(p -> p.left() < table.right() && p.right() > table.x() && isTitle(p, over, phrases));
+    }
+
+    private static boolean isTitled(Phrases phrases, Box table, double from, double to) {
+        List<Phrase> near = phrases.between(from, to);
+        return near.stream()
+                .anyMatch(p -> p.left() < table.right() && p.right() > table.x() && isTitle(p, near, phrases));
     }
 
     private static boolean isTitle(Phrase p, List<Phrase> around, Phrases phrases) {

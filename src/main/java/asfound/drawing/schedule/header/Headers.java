@@ -42,6 +42,9 @@ public final class Headers {
     private final Sheet sheet;
     private final Phrases phrases;
     private final List<Box> tables;
+    /** Whether all directories have their titles over them, and none below. */
+    private final boolean titledAbove;
+
     private final List<Map<Where, Box>> areas = new ArrayList<>();
     private final Map<Box, LabelReader.Labelled> regions = new HashMap<>();
 
@@ -49,6 +52,7 @@ public final class Headers {
         this.sheet = sheet;
         this.phrases = phrases;
         this.tables = tables;
+        titledAbove = tables.size() > 1 && FootLines.areTitledAbove(phrases, tables);
         for (int t = 0; t < tables.size(); t++) areas.add(areas(t));
     }
 
@@ -209,15 +213,6 @@ public final class Headers {
         return edge;
     }
 
-    /** The directory over another; the other itself where none is. */
-    private Box above(int t) {
-        Box b = tables.get(t);
-        return tables.stream()
-                .filter(o -> o != b && o.x() < b.right() && b.x() < o.right() && o.y() < b.y())
-                .max(Comparator.comparingDouble(Box::bottom))
-                .orElse(b);
-    }
-
     private Box area(int t, Where where) {
         return areas.get(t).get(where);
     }
@@ -253,11 +248,9 @@ public final class Headers {
                 if (beside) rightEnd = Math.min(rightEnd, other.x());
             }
         }
-        if (top > 0)
-            top = Math.max(top, FootLines.of(phrases, new Box(left, top, right - left, b.y() - top), above(t)));
-        if (bottom < sheet.height()) {
-            Box under = new Box(left, b.bottom(), right - left, bottom - b.bottom());
-            double foot = FootLines.of(phrases, under, b);
+        if (titledAbove && top > 0) top = FootLines.foot(phrases, new Box(left, top, right - left, b.y() - top));
+        if (titledAbove && bottom < sheet.height()) {
+            double foot = FootLines.foot(phrases, new Box(left, b.bottom(), right - left, bottom - b.bottom()));
             if (foot > b.bottom()) bottom = foot;
         }
         if (tables.size() == 1) {
