@@ -10,7 +10,6 @@ import asfound.drawing.schedule.text.Value;
 import asfound.model.Box;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
