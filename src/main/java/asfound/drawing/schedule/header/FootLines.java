@@ -8,7 +8,7 @@ import asfound.model.Box;
 import java.util.List;
 
 /**
- * What stands between two directories one above the other: lines close below the upper one belong to it, where the lower one's
+ * What stands between two directories one above the other: running text close below the upper one belongs to it, where the lower one's
  * title follows after a wider blank, and all of the sheet have their titles above them.
  */
 final class FootLines {
@@ -17,6 +17,9 @@ final class FootLines {
     private static final double WIDER = 1.3;
     /** The upper one's title stands no further over its headings, in sizes of type. */
     private static final double REACH = 8;
+
+    /** Words of the shortest running text. */
+    private static final int SENTENCE = 5;
 
     private FootLines() {}
 
@@ -41,6 +44,8 @@ final class FootLines {
         List<Phrase> within = phrases.between(between.y(), between.bottom()).stream()
                 .filter(p -> between.contains(p.centreX(), p.centreY()))
                 .toList();
+        // only a sentence under a table is plainly said of it: labels with their values may as well head the next one
+        if (within.isEmpty() || !isSentence(within.get(0))) return between.y();
         // of several titles the first may be the upper one's, with its header below
         if (within.stream().filter(p -> isTitle(p, within, phrases)).count() != 1) return between.y();
         double widest = 0, at = between.y(), foot = between.y(), first = -1;
@@ -55,6 +60,11 @@ final class FootLines {
             foot = Math.max(foot, p.box().bottom());
         }
         return widest > WIDER * first ? at : between.y();
+    }
+
+    private static boolean isSentence(Phrase p) {
+        return p.words().size() >= SENTENCE
+                && (p.text().contains(". ") || p.text().endsWith("."));
     }
 
     private static double size(Phrases phrases, Box table) {

@@ -51,7 +51,7 @@ public final class Headers {
         this.sheet = sheet;
         this.phrases = phrases;
         this.tables = tables;
-        titledAbove = tables.size() > 1 && FootLines.areTitledAbove(phrases, tables);
+        titledAbove = tables.size() > 1 && !sheet.hasCells() && FootLines.areTitledAbove(phrases, tables);
         for (int t = 0; t < tables.size(); t++) areas.add(areas(t));
     }
 
