@@ -37,12 +37,17 @@ final class NamedLine {
     /** The names and places that lines of a region give so. */
     static List<Value> in(List<Phrase> phrases) {
         List<Value> out = new ArrayList<>();
+        if (phrases.stream().noneMatch(NamedLine::tellsOfSupply)) return out;
         for (Phrase p : phrases)
             if (isName(p) || hasParting(p)) {
                 List<Phrase> parts = parts(p, phrases);
                 if (isNamed(parts)) values(parts, out);
             }
         return out;
+    }
+
+    private static boolean tellsOfSupply(Phrase p) {
+        return p.words().size() > 2 && FED.matcher(p.text()).find();
     }
 
     /** Whether such a line begins with a phrase. */

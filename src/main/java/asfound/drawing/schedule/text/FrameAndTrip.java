@@ -21,6 +21,11 @@ public final class FrameAndTrip {
 
     private static final Set<String> TRIPS = Set.of("trip", "at", "set", "setting", "ir");
 
+    /** As {@code In/Ir}. */
+    private static final int SHORTEST = 5;
+    /** As {@code Frame rating (A) / Trip setting (A)}. */
+    private static final int LONGEST = 40;
+
     private FrameAndTrip() {}
 
     /** It names both, and nothing else but their unit. */
@@ -43,7 +48,7 @@ public final class FrameAndTrip {
 
     /** Whether the frame is named first; empty where not both are named. */
     private static Optional<Boolean> order(String heading) {
-        if (heading.isEmpty()) return Optional.empty();
+        if (heading.length() < SHORTEST || heading.length() > LONGEST) return Optional.empty();
         List<String> words = Arrays.stream(Headings.plain(heading).split(" "))
                 .filter(w -> !w.equals("a") && !w.equals("amps") && !w.equals("rating"))
                 .toList();

@@ -35,6 +35,9 @@ public record PlacedName(String name, String place) {
     private static final Pattern MARKED = Pattern.compile(
             "^" + NAME + "(?:,\\s+|\\s*[-–—]\\s+|\\s+[-–—]\\s*|\\s+[/|·•]\\s+|\\s*:\\s+|\\s+(?=\\())(.+)$");
 
+    /** Four, in quotes and with a mark behind them. */
+    private static final int MOST_CAPITALS = 7;
+
     private static final Pattern BRACKETS = Pattern.compile("\\(([^()]*)\\)?");
     private static final Pattern BY =
             Pattern.compile("^(?:by|under|above|over|below)\\s+(?:the\\s+)?", Pattern.CASE_INSENSITIVE);
@@ -42,7 +45,7 @@ public record PlacedName(String name, String place) {
     /** Empty where the text names no panel with its place. */
     public static Optional<PlacedName> of(String text) {
         String t = text.strip();
-        if (t.indexOf(' ') < 0) return Optional.empty();
+        if (!mayBegin(t)) return Optional.empty();
         Matcher at = AT.matcher(t);
         if (at.matches()) {
             String place = place(at.group(2));
@@ -58,6 +61,13 @@ public record PlacedName(String name, String place) {
         return marked.matches() && PlaceWords.isNamed(place(marked.group(2)))
                 ? Optional.of(new PlacedName(marked.group(1), place(marked.group(2))))
                 : Optional.empty();
+    }
+
+    /** Its first word is no longer than four capitals with their marks, or has a figure or a hyphen: most texts begin otherwise. */
+    private static boolean mayBegin(String text) {
+        int end = text.indexOf(' ');
+        for (int i = 0; i < end; i++) if (text.charAt(i) == '-' || Character.isDigit(text.charAt(i))) return true;
+        return end > 0 && end <= MOST_CAPITALS;
     }
 
     private static String place(String text) {
