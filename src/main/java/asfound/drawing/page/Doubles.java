@@ -12,6 +12,9 @@ final class Doubles {
     /** Letters are put by the square of the page in which they stand, of so many points. */
     private static final double SQUARE = 6;
 
+    /** In points: a letter larger than that is made to be looked for all over the page, and not to be bold. */
+    private static final double LARGEST = 1000;
+
     private final List<Glyph> once;
     /** For each bucket of squares the letter that came last, and for each letter the one before it there; -1 for none. */
     private final int[] last;
@@ -38,6 +41,7 @@ final class Doubles {
     }
 
     private boolean isKnown(Glyph g) {
+        if (g.size() > LARGEST) return false;
         double reach = HAIR * g.size(), x = g.box().x(), y = g.box().bottom();
         long top = square(y - reach), bottom = square(y + reach), left = square(x - reach), right = square(x + reach);
         for (long r = top; r <= bottom; r++)

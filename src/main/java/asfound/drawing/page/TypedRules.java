@@ -26,6 +26,10 @@ final class TypedRules {
     private static final double LEVEL = 0.2;
     /** Letters may stand so many points above the page. */
     private static final double ABOVE = 10;
+    /** No line is drawn with larger letters, in points, nor is one further down than a page can reach. */
+    private static final double LARGEST = 500;
+
+    private static final long LAST_LINE = 1 << 17;
 
     private final List<Glyph> all;
     private final Glyph[] letters;
@@ -126,7 +130,8 @@ final class TypedRules {
 
     /** The line of a letter, counted in half points from a little above the page. */
     private int line(int i) {
-        return (int) Math.max(0, Math.round((letters[i].box().bottom() + ABOVE) * 2));
+        return (int) Math.min(
+                LAST_LINE, Math.max(0, Math.round((letters[i].box().bottom() + ABOVE) * 2)));
     }
 
     /** The lines with dashes or dots enough, and those so near that what stands on them may follow such a one. */
@@ -134,7 +139,7 @@ final class TypedRules {
         Map<Integer, Integer> marks = new HashMap<>();
         double largest = 0;
         for (int i = 0; i < letters.length; i++) {
-            largest = Math.max(largest, letters[i].size());
+            largest = Math.max(largest, Math.min(LARGEST, letters[i].size()));
             if (is(i, Kind.DASH) || is(i, Kind.DOT)) marks.merge(line(i), 1, Integer::sum);
         }
         int near = 1 + (int) Math.ceil(2 * LEVEL * largest);
