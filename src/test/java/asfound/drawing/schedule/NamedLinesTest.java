@@ -52,4 +52,63 @@ class NamedLinesTest {
             }
         }
     }
+
+    @Test
+    void what_a_note_tells_of_other_equipment_is_not_said_of_the_panel() throws IOException {
+        for (String note : List.of(
+                "EF-3 - fed from MCC-1",
+                "EF-3 is fed from MCC-1.",
+                "RP-9 | Roof plant room | fed from MDP",
+                "RP-9 supplied by MDP"))
+            for (boolean above : new boolean[] {true, false})
+                try (DrawnSheet s = new DrawnSheet()) {
+                    s.text(40, 40, "PANEL LP-1");
+                    s.text(40, above ? 54 : 160, note);
+                    s.twoSided(76);
+                    Header h = s.directory().header();
+                    assertThat(h.designation().or("-")).as(note).isEqualTo("LP-1");
+                    assertThat(h.location().or("-")).as(note).isEqualTo("-");
+                    assertThat(h.fedFrom().or("-")).as(note).isEqualTo("-");
+                }
+    }
+
+    @Test
+    void what_a_line_tells_of_the_panel_itself_is_taken_wherever_it_is_named() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL LP-1");
+            s.twoSided(60);
+            s.text(40, 160, "LP-1 is fed from DP-2.");
+            assertThat(s.directory().header().fedFrom().or("-")).isEqualTo("DP-2");
+        }
+    }
+
+    @Test
+    void a_line_about_something_below_a_directory_does_not_name_it() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "120/208V 3PH 4W");
+            s.twoSided(60);
+            s.text(40, 160, "RP-9 - fed from MDP");
+            assertThat(s.directory().header().designation().isStated()).isFalse();
+        }
+    }
+
+    @Test
+    void a_main_device_that_is_fed_from_somewhere_is_no_name() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL LP-1");
+            s.text(40, 54, "225A fed from DP-2");
+            s.twoSided(76);
+            assertThat(s.directory().header().fedFrom().or("-")).isEqualTo("DP-2");
+        }
+    }
+
+    @Test
+    void the_place_of_another_panel_is_not_that_of_this_one() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL LP-1");
+            s.twoSided(60);
+            s.text(40, 160, "PANEL DP-3 at roof plant room");
+            assertThat(s.directory().header().location().or("-")).isEqualTo("-");
+        }
+    }
 }

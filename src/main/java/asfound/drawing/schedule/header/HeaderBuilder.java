@@ -49,6 +49,9 @@ final class HeaderBuilder {
     private final PanelName name;
     private final MainDevice main;
     private final List<Value> unfit = new ArrayList<>();
+    /** Lines that say of what they are. */
+    private final List<NamedLine> lines = new ArrayList<>();
+
     private final Map<Field, Value> best = new EnumMap<>(Field.class);
     private Stated<Voltage> voltage = Stated.blank();
     private Stated<Integer> phases = Stated.blank();
@@ -72,6 +75,7 @@ final class HeaderBuilder {
         sumOfOthers(region.values()).ifPresent(v -> here.put(Field.LOAD_TOTAL, v));
         here.forEach(best::putIfAbsent);
         unfit.addAll(region.unfit());
+        lines.addAll(region.lines());
         boolean named = isNamed();
         labelled(region.values());
         if (!running) {
@@ -87,10 +91,27 @@ final class HeaderBuilder {
         if (!best.containsKey(Field.LOCATION)) UnlabelledPlace.in(region).ifPresent(v -> best.put(Field.LOCATION, v));
     }
 
+    /** Takes the name from the last of the lines over a directory that stand as a title, where nothing else names the panel. */
+    void titleLine(LabelReader.Labelled above) {
+        if (isNamed()) return;
+        for (NamedLine line : above.lines()) if (line.title()) name.line(line);
+    }
+
+    /** Takes in what the lines say that are of this panel; where nothing names it, it is not known that they are not. */
+    void ownLines() {
+        Optional<String> own = name.stated().value();
+        for (NamedLine line : lines) {
+            if (own.isPresent() && !line.isOf(own.get())) continue;
+            line.values().forEach(v -> best.putIfAbsent(v.field(), v));
+            line.rest().forEach(p -> loose(p.text(), p.box(), Field.OTHER));
+        }
+    }
+
     /** The name that is believed says where its panel stands, if no label does. */
     private void behindName(LabelReader.Labelled region) {
         if (isNamed() && !best.containsKey(Field.LOCATION))
-            UnlabelledPlace.behindName(region).ifPresent(v -> best.put(Field.LOCATION, v));
+            UnlabelledPlace.behindName(region, name.stated().value().orElseThrow())
+                    .ifPresent(v -> best.put(Field.LOCATION, v));
     }
 
     /** Of several totals that which is the sum of the others: theirs are those of the phases. */

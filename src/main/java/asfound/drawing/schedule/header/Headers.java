@@ -69,6 +69,8 @@ public final class Headers {
             for (int t = 0; t < tables.size(); t++) {
                 HeaderBuilder builder = new HeaderBuilder(sheet, phrases.meanings());
                 builder.add(region(t, where), true);
+                if (where == Where.ABOVE) builder.titleLine(region(t, where));
+                builder.ownLines();
                 // a directory whose header is all there counts for more than one with much of another's
                 told += builder.known() >= 4 ? 10 + builder.known() : builder.known();
             }
@@ -93,15 +95,18 @@ public final class Headers {
         sums.add(region(t, Where.BELOW), false);
         if (main != Where.ABOVE) further(builder, region(title(t)));
         for (Where where : others) if (!isAnothers(t, where, main)) further(builder, region(t, where));
+        builder.titleLine(region(t, Where.ABOVE));
         if (!builder.isNamed()) TurnedTitles.of(phrases.turned(), tables.get(t)).ifPresent(builder::title);
         builder.loneName(region(t, main));
         if (!builder.isNamed())
             LoneHeading.over(phrases, tables.get(t), lineHeight(t)).ifPresent(builder::heading);
+        builder.ownLines();
         Set<Box> labelled = new HashSet<>();
         for (Where where : Where.values()) {
             LabelReader.Labelled region = region(t, where);
             region.values().forEach(v -> labelled.add(v.box()));
             region.labels().forEach(p -> labelled.add(p.box()));
+            region.lines().forEach(line -> line.phrases().forEach(p -> labelled.add(p.box())));
         }
         List<Value> unread = builder.unread();
         return new HeaderText(builder.header(), sums.totals(), builder.positions(), unread, labelled);

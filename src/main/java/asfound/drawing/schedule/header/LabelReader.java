@@ -45,8 +45,10 @@ final class LabelReader {
      * @param labels the phrases that are labels, or hold them
      * @param unfit what stands behind a label and cannot be its value
      * @param loose the other phrases, and what stands before or between labels in running text
+     * @param lines that say of what they are, and tell of nothing else
      */
-    record Labelled(List<Value> values, List<Value> unfit, List<Phrase> labels, List<Phrase> loose) {
+    record Labelled(
+            List<Value> values, List<Value> unfit, List<Phrase> labels, List<Phrase> loose, List<NamedLine> lines) {
 
         /** The phrases, labels and others. */
         List<Phrase> said() {
@@ -58,10 +60,12 @@ final class LabelReader {
 
     /** @param limit how far to the right the region reaches */
     static Labelled read(Sheet sheet, List<Phrase> phrases, Meanings meanings, double limit) {
+        List<NamedLine> lines = NamedLine.in(phrases);
+        List<Phrase> others = new ArrayList<>(phrases);
+        lines.forEach(line -> others.removeAll(line.phrases()));
         List<Phrase> parted =
-                Wrapped.whole(sheet, HeaderWords.parted(Ticks.chosen(withoutKey(phrases, meanings))), meanings, limit);
+                Wrapped.whole(sheet, HeaderWords.parted(Ticks.chosen(withoutKey(others, meanings))), meanings, limit);
         LabelReader reader = new LabelReader(meanings);
-        reader.values.addAll(NamedLine.in(phrases));
         for (Phrase p : parted) reader.phrase(p);
         LoneLabels lone = new LoneLabels(sheet, Phrases.of(parted, meanings), reader.lone);
         reader.values.addAll(lone.values());
@@ -71,7 +75,8 @@ final class LabelReader {
                 List.copyOf(reader.values),
                 List.copyOf(reader.unfit),
                 List.copyOf(reader.labels),
-                List.copyOf(reader.loose));
+                List.copyOf(reader.loose),
+                lines);
     }
 
     /** Without a key to abbreviations; {@code MDP - MAIN DISTRIBUTION PANEL} by itself is a title. */

@@ -2,6 +2,7 @@ package asfound.drawing.schedule.header;
 
 import asfound.drawing.page.Word;
 import asfound.drawing.schedule.phrase.Phrase;
+import asfound.drawing.schedule.text.DeviceText;
 import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.NameText;
 import asfound.drawing.schedule.text.PlaceWords;
@@ -12,13 +13,21 @@ import asfound.drawing.schedule.text.Value;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A line that says a panel's name, its place and its supply one after the other, with dots, bars or strokes between and no word
- * for a panel: {@code DB/C/GF · Riser C, ground · fed from MDP/C 3}. That it tells of the supply makes its first part a name.
+ * A line that begins with a name and says from where that is fed: {@code DB/C/GF · Riser C, ground · fed from MDP/C 3} over a board
+ * is its title, though no word says so. {@code EF-3 is fed from MCC-1} on the sheet of another panel tells nothing of that panel.
+ *
+ * @param name of what the line is about
+ * @param title it stands as a title does: the name by itself, parted from the rest
+ * @param values what the line says of it
+ * @param rest what else stands between the signs
+ * @param phrases that make the line
  */
-final class NamedLine {
+record NamedLine(String name, boolean title, List<Value> values, List<Phrase> rest, List<Phrase> phrases) {
 
     private static final Pattern PARTING = Pattern.compile("[|¦•·●▪■◦∙/–—-]");
 
@@ -26,41 +35,64 @@ final class NamedLine {
     private static final Pattern NAME =
             Pattern.compile("(?=.*[A-Z])[A-Z0-9][A-Z0-9./_-]{0,15}(?: [A-Z0-9./-]*\\d[A-Z0-9./-]*)?");
 
-    private static final Pattern FED =
-            Pattern.compile("(?:fed|supplied|served|feed) (?:from|by|via)\\s+\\S.*", Pattern.CASE_INSENSITIVE);
+    private static final String BY = "(?:fed|supplied|served|feed) (?:from|by|via)\\s+";
+    private static final Pattern FED = Pattern.compile(BY + "(\\S.*)", Pattern.CASE_INSENSITIVE);
+
+    /** {@code EF-3 is fed from MCC-1}: a tag of letters and figures, in one word. */
+    private static final Pattern SENTENCE = Pattern.compile(
+            "((?=\\S*[A-Z])(?=\\S*\\d)[A-Z0-9][A-Z0-9./_-]{1,15}),?(?i: (?:is|are))? (?i:" + BY + ")(\\S.*)");
 
     /** Parts of one line stand no further apart, in sizes of type. */
     private static final double APART = 3;
 
-    private NamedLine() {}
-
-    /** The names and places that lines of a region give so. */
-    static List<Value> in(List<Phrase> phrases) {
-        List<Value> out = new ArrayList<>();
-        if (phrases.stream().noneMatch(NamedLine::tellsOfSupply)) return out;
-        for (Phrase p : phrases)
-            if (isName(p) || hasParting(p)) {
-                List<Phrase> parts = parts(p, phrases);
-                if (isNamed(parts)) values(parts, out);
+    /** Such lines of a region. */
+    static List<NamedLine> in(List<Phrase> phrases) {
+        if (phrases.stream().noneMatch(NamedLine::tellsOfSupply)) return List.of();
+        List<NamedLine> out = new ArrayList<>();
+        for (Phrase p : phrases) {
+            Matcher said = SENTENCE.matcher(p.text());
+            if (said.matches() && isTag(said.group(1))) out.add(sentence(said, p));
+            else if (mayBegin(p)) {
+                List<Phrase> line = line(p, phrases);
+                List<Phrase> parts = parts(line);
+                if (isNamed(parts)) out.add(of(parts, line));
             }
+        }
         return out;
+    }
+
+    /** Whether such a line begins with a phrase, as a title does. */
+    static boolean beginsWith(Phrase p, List<Phrase> phrases) {
+        return mayBegin(p) && isNamed(parts(line(p, phrases)));
+    }
+
+    /** It is about what has that name, written with a space or a hyphen. */
+    boolean isOf(String other) {
+        return bare(name).equals(bare(other));
+    }
+
+    private static String bare(String name) {
+        return name.replaceAll("[^\\p{L}\\p{N}]", "").toUpperCase(Locale.ROOT);
     }
 
     private static boolean tellsOfSupply(Phrase p) {
         return p.words().size() > 2 && FED.matcher(p.text()).find();
     }
 
-    /** Whether such a line begins with a phrase. */
-    static boolean beginsWith(Phrase p, List<Phrase> phrases) {
-        return (isName(p) || hasParting(p)) && isNamed(parts(p, phrases));
-    }
-
-    private static boolean isName(Phrase p) {
-        return isName(p.text());
+    private static boolean mayBegin(Phrase p) {
+        return isName(p.text()) || hasParting(p);
     }
 
     private static boolean isName(String text) {
         return NAME.matcher(text).matches() && NameText.isNameBehindItsWord(text);
+    }
+
+    /** Neither a device nor a system, which are fed from somewhere as well. */
+    private static boolean isTag(String text) {
+        return DeviceText.parse(text).isEmpty()
+                && SystemText.voltageOf(text).isEmpty()
+                && SystemText.phases(text, false).isEmpty()
+                && NameText.isNameBehindItsWord(text);
     }
 
     private static boolean hasParting(Phrase p) {
@@ -75,56 +107,66 @@ final class NamedLine {
 
     private static boolean isNamed(List<Phrase> parts) {
         return parts.size() > 1
-                && isName(parts.get(0))
+                && isName(parts.get(0).text())
                 && parts.stream().skip(1).anyMatch(p -> FED.matcher(p.text()).matches());
     }
 
-    /** What stands between the signs from a phrase on to the right. */
-    private static List<Phrase> parts(Phrase first, List<Phrase> phrases) {
-        List<Word> words = new ArrayList<>(first.words());
-        List<Phrase> line = phrases.stream()
+    /** A phrase and those to its right that the signs join to it. */
+    private static List<Phrase> line(Phrase first, List<Phrase> phrases) {
+        List<Phrase> line = new ArrayList<>(List.of(first));
+        phrases.stream()
                 .filter(p -> p.left() >= first.right() && Math.abs(p.centreY() - first.centreY()) < 0.3 * first.size())
                 .sorted(Comparator.comparingDouble(Phrase::left))
-                .toList();
-        for (Phrase p : line) {
-            Word last = words.get(words.size() - 1);
-            boolean goesOn = isParting(last) || isParting(p.words().get(0));
-            if (!goesOn || p.left() - last.right() > APART * first.size()) break;
-            words.addAll(p.words());
-        }
+                .takeWhile(p -> goesOn(line.get(line.size() - 1), p))
+                .forEach(line::add);
+        return line;
+    }
+
+    private static boolean goesOn(Phrase last, Phrase next) {
+        Word end = last.words().get(last.words().size() - 1);
+        boolean joined = isParting(end) || isParting(next.words().get(0));
+        return joined && next.left() - last.right() <= APART * last.size();
+    }
+
+    /** What stands between the signs. */
+    private static List<Phrase> parts(List<Phrase> line) {
         List<Phrase> out = new ArrayList<>();
         List<Word> open = new ArrayList<>();
-        for (Word w : words) {
-            if (!isParting(w)) open.add(w);
-            else if (!open.isEmpty()) {
-                out.add(Phrase.of(open));
-                open = new ArrayList<>();
+        for (Phrase p : line)
+            for (Word w : p.words()) {
+                if (!isParting(w)) open.add(w);
+                else if (!open.isEmpty()) {
+                    out.add(Phrase.of(open));
+                    open = new ArrayList<>();
+                }
             }
-        }
         if (!open.isEmpty()) out.add(Phrase.of(open));
         return out;
     }
 
-    private static void values(List<Phrase> parts, List<Value> out) {
-        Phrase name = parts.get(0);
-        out.add(new Value(Field.DESIGNATION, name.text(), name.box(), 2));
-        parts.stream()
-                .skip(1)
-                .filter(NamedLine::isPlace)
-                .findFirst()
-                .ifPresent(p -> out.add(new Value(Field.LOCATION, PlaceWords.within(p.text()), p.box(), 1)));
-        parts.stream()
-                .filter(p -> FED.matcher(p.text()).matches())
-                .findFirst()
-                .ifPresent(p ->
-                        out.add(new Value(Field.FED_FROM, Texts.bare(p.text().split("\\s+", 3)[2]), p.box(), 2)));
+    private static NamedLine sentence(Matcher said, Phrase p) {
+        Value fed = new Value(Field.FED_FROM, Texts.bare(said.group(2)), p.box(), 1);
+        return new NamedLine(said.group(1), false, List.of(fed), List.of(), List.of(p));
+    }
+
+    private static NamedLine of(List<Phrase> parts, List<Phrase> line) {
+        List<Value> values = new ArrayList<>();
+        List<Phrase> rest = new ArrayList<>();
+        boolean placed = false;
+        for (Phrase p : parts.subList(1, parts.size())) {
+            Matcher fed = FED.matcher(p.text());
+            if (fed.matches()) values.add(new Value(Field.FED_FROM, Texts.bare(fed.group(1)), p.box(), 2));
+            else if (!placed && isPlace(p.text())) {
+                values.add(new Value(Field.LOCATION, PlaceWords.within(p.text()), p.box(), 1));
+                placed = true;
+            } else rest.add(p);
+        }
+        return new NamedLine(parts.get(0).text(), true, values, rest, line);
     }
 
     /** It tells neither of the supply nor of ratings. */
-    private static boolean isPlace(Phrase p) {
-        String text = p.text();
-        return !FED.matcher(text).matches()
-                && PlaceWords.mayBe(text)
+    private static boolean isPlace(String text) {
+        return PlaceWords.mayBe(text)
                 && !text.contains(":")
                 && SystemText.voltageOf(text).isEmpty()
                 && SystemText.phases(text, false).isEmpty()

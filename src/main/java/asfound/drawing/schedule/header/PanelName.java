@@ -35,6 +35,12 @@ final class PanelName {
                 .ifPresent(this::labelled);
     }
 
+    /** The name with which a line begins that stands as a title. */
+    void line(NamedLine line) {
+        Phrase first = line.phrases().get(0);
+        designation = Stated.of(line.name(), first.text(), sheet.place(first.box()));
+    }
+
     /** A text where it is a title: {@code PANEL L2A}. */
     void title(Phrase p) {
         if (designation.isBlank())

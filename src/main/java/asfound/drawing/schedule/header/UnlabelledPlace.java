@@ -30,14 +30,16 @@ final class UnlabelledPlace {
     private UnlabelledPlace() {}
 
     /** The place that stands behind the panel's name, behind its label or in a title; empty where none does. */
-    static Optional<Value> behindName(LabelReader.Labelled region) {
+    static Optional<Value> behindName(LabelReader.Labelled region, String name) {
         for (Value v : region.values())
             if (v.field() == Field.DESIGNATION) {
-                Optional<PlacedName> placed = PlacedName.of(v.text());
+                Optional<PlacedName> placed =
+                        PlacedName.of(v.text()).filter(p -> p.name().equals(name));
                 if (placed.isPresent()) return placed.map(p -> value(p.place(), v.box()));
             }
         for (Phrase p : region.loose()) {
-            Optional<PlacedName> placed = Titles.nameIn(p.text()).flatMap(name -> PlacedName.of(from(name, p.text())));
+            Optional<PlacedName> placed =
+                    Titles.nameIn(p.text()).filter(name::equals).flatMap(n -> PlacedName.of(from(n, p.text())));
             if (placed.isPresent()) return placed.map(n -> value(n.place(), p.box()));
         }
         return Optional.empty();

@@ -24,6 +24,7 @@ public record PlacedName(String name, String place) {
     /** {@code HV-2 stands in the fan loft}: words of running text may stand before that for being somewhere. */
     private static final Pattern AT = Pattern.compile("^" + NAME + ",?(?:\\s+[-–—])?\\s+(?:" + SET
             + "?(?:(?!(?:fed|supplied|served|as|for|with)\\b)[a-z]+\\s+){0,2}(?:(?i:in|at|@)\\s+)"
+            + "(?!(?i:use|service|operation|accordance|part|progress|case|general)\\b)"
             + THE + "(?=[\\p{L}\\d])|" + SET
             + "?(?=(?i:near|inside|outside|beside|behind|adjacent|next to|opposite)\\s)|" + SET
             + "(?:(?i:on)\\s+)?" + THE + "(?=[\\p{L}\\d]))(.+)$");
