@@ -2,7 +2,6 @@ package asfound.model;
 
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 
 /**
  * What a drawing or a surveyor states in one place: the value as understood beside the text as it stands there.
@@ -17,8 +16,6 @@ import java.util.regex.Pattern;
  */
 public record Stated<T>(Optional<T> value, String raw, Optional<Place> place) {
 
-    private static final Pattern SPACES = Pattern.compile("\\s+");
-
     public Stated {
         if (raw == null) throw new IllegalArgumentException("raw text is missing");
     }
@@ -29,7 +26,7 @@ public record Stated<T>(Optional<T> value, String raw, Optional<Place> place) {
 
     /** A text that stands for itself. */
     public static Stated<String> text(String raw, Place place) {
-        String tidy = SPACES.matcher(raw.strip()).replaceAll(" ");
+        String tidy = Blanks.single(raw.strip());
         return tidy.isEmpty() ? blank(place) : of(tidy, raw, place);
     }
 

@@ -110,10 +110,11 @@ final class TypedRules {
 
     /** All letters but spaces of the lines on which something may be drawn, line by line and from left to right. */
     private int[] inLines() {
+        BitSet drawn = drawnLines();
+        if (drawn.isEmpty()) return new int[0];
         int[] out = new int[letters.length];
         long[] lines = new long[letters.length];
         double[] lefts = new double[letters.length];
-        BitSet drawn = drawnLines();
         int n = 0;
         for (int i = 0; i < letters.length; i++) {
             lines[i] = line(i);

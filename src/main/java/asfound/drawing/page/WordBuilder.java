@@ -101,16 +101,19 @@ final class WordBuilder {
     /** How far letters of a word stand apart as a rule, in units of their size: more than nothing for spaced type. */
     private static double tracking(List<Glyph> letters) {
         double[] gaps = new double[letters.size()];
-        int n = 0;
+        int n = 0, touching = 0;
         for (int i = 1; i < letters.size(); i++) {
             Glyph a = letters.get(i - 1), b = letters.get(i);
             if (a.isSpace()
                     || b.isSpace()
                     || !sameLine(a.box().bottom(), b.box().bottom(), a.size(), b.size())) continue;
             double gap = (b.box().x() - a.box().right()) / a.size();
-            if (gap > -0.3 && gap < 0.7) gaps[n++] = gap;
+            if (gap <= -0.3 || gap >= 0.7) continue;
+            gaps[n++] = gap;
+            if (gap <= 0) touching++;
         }
-        if (n < 8) return 0;
+        // where so many touch, the one asked for is among them
+        if (n < 8 || touching > n / 3) return 0;
         Arrays.sort(gaps, 0, n);
         return Math.max(0, gaps[n / 3]);
     }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -36,6 +37,9 @@ record NamedLine(String name, boolean title, List<Value> values, List<Phrase> re
             Pattern.compile("(?=.*[A-Z])[A-Z0-9][A-Z0-9./_-]{0,15}(?: [A-Z0-9./-]*\\d[A-Z0-9./-]*)?");
 
     private static final String BY = "(?:fed|supplied|served|feed) (?:from|by|via)\\s+";
+    /** One of these is a word of it. */
+    private static final Set<String> FROM = Set.of("from", "by", "via");
+
     private static final Pattern FED = Pattern.compile(BY + "(\\S.*)", Pattern.CASE_INSENSITIVE);
 
     /** {@code EF-3 is fed from MCC-1}: a tag of letters and figures, in one word. */
@@ -76,7 +80,9 @@ record NamedLine(String name, boolean title, List<Value> values, List<Phrase> re
     }
 
     private static boolean tellsOfSupply(Phrase p) {
-        return p.words().size() > 2 && FED.matcher(p.text()).find();
+        boolean may = p.words().size() > 2
+                && p.words().stream().anyMatch(w -> FROM.contains(w.text().toLowerCase(Locale.ROOT)));
+        return may && FED.matcher(p.text()).find();
     }
 
     private static boolean mayBegin(Phrase p) {

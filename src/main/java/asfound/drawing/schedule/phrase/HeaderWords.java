@@ -15,6 +15,9 @@ public final class HeaderWords {
     private static final Pattern BEHIND_MARK = Pattern.compile("(?<=[:=])(?=[^\\s:=])");
     private static final Pattern PARTING = Pattern.compile("[|¦•·●▪■◦∙*]+|//+");
 
+    /** As what parts begins. */
+    private static final String PARTS = "|¦•·●▪■◦∙*/";
+
     private HeaderWords() {}
 
     public static List<String> of(Phrase phrase) {
@@ -33,11 +36,16 @@ public final class HeaderWords {
     public static List<Piece> pieces(Phrase phrase) {
         List<Piece> out = new ArrayList<>();
         for (Word w : phrase.words()) {
-            boolean whole = w.text().indexOf(':') < 0 && w.text().indexOf('=') < 0;
-            if (whole) out.add(new Piece(w.text(), w));
+            if (!isMarkedWithin(w.text())) out.add(new Piece(w.text(), w));
             else for (String part : BEHIND_MARK.split(w.text())) out.add(new Piece(part, w));
         }
         return out;
+    }
+
+    /** A mark of a label stands before its end. */
+    private static boolean isMarkedWithin(String text) {
+        int colon = text.indexOf(':'), equal = text.indexOf('='), last = text.length() - 1;
+        return colon >= 0 && colon < last || equal >= 0 && equal < last;
     }
 
     /** Pieces that stand together, as a phrase of their own. */
@@ -53,7 +61,7 @@ public final class HeaderWords {
         for (Phrase p : phrases) {
             List<Word> open = new ArrayList<>();
             for (Word w : p.words()) {
-                boolean parts = PARTING.matcher(w.text()).matches();
+                boolean parts = isParting(w.text());
                 if (!parts) open.add(w);
                 boolean ends = parts || w.text().length() > 1 && w.text().endsWith(";");
                 if (ends && !open.isEmpty()) {
@@ -65,5 +73,11 @@ public final class HeaderWords {
             else if (!open.isEmpty()) out.add(Phrase.of(open));
         }
         return out;
+    }
+
+    private static boolean isParting(String text) {
+        return !text.isEmpty()
+                && PARTS.indexOf(text.charAt(0)) >= 0
+                && PARTING.matcher(text).matches();
     }
 }

@@ -75,7 +75,14 @@ public final class Titles {
         "groepen"
     };
 
-    private static final String FIRST_LETTERS = "pbcsdtqvug";
+    private static final int LETTERS = 26;
+
+    /** Whether one of them begins with these two letters: hardly any place in a text does. */
+    private static final boolean[] BEGINNINGS = new boolean[LETTERS * LETTERS];
+
+    static {
+        for (String word : WORDS) BEGINNINGS[letter(word.charAt(0)) * LETTERS + letter(word.charAt(1))] = true;
+    }
 
     /** Those that begin with each letter, from a to z. */
     private static final List<List<String>> BY_FIRST_LETTER = IntStream.rangeClosed('a', 'z')
@@ -120,9 +127,19 @@ public final class Titles {
 
     /** Whether it has a word without which nothing is a title. */
     public static boolean mayBeTitle(String text) {
-        for (int i = 0; i < text.length(); i++)
-            if (FIRST_LETTERS.indexOf(text.charAt(i) | ' ') >= 0 && isWordAt(text, i)) return true;
+        int last = -1;
+        for (int i = 0; i < text.length(); i++) {
+            int letter = letter(text.charAt(i));
+            if (last >= 0 && letter >= 0 && BEGINNINGS[last * LETTERS + letter] && isWordAt(text, i - 1)) return true;
+            last = letter;
+        }
         return false;
+    }
+
+    /** From 0 for a or A; -1 for what is none of the plain letters. */
+    private static int letter(char c) {
+        int letter = (c | ' ') - 'a';
+        return letter >= 0 && letter < LETTERS ? letter : -1;
     }
 
     private static boolean isWordAt(String text, int i) {

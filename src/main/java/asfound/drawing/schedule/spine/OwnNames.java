@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -29,7 +28,9 @@ final class OwnNames {
     /** So many type sizes to the right of its label a name may begin. */
     private static final double BESIDE = 14;
 
-    private static final Pattern BEHIND = Pattern.compile("\\d{1,3}(?:[\\s,/&-]+\\d{1,3})*");
+    /** Figures of a position. */
+    private static final int MOST_FIGURES = 3;
+
     private static final String BETWEEN = " \t\n\u000B\f\r,/&-";
     private static final Pattern AFTER_NAME = Pattern.compile("\\s*[-–/:. ]\\s*$");
 
@@ -88,12 +89,13 @@ final class OwnNames {
         int length = text.length();
         if (names.isEmpty() || length > LONGEST || length == 0 || !isFigure(text.charAt(length - 1)))
             return Optional.empty();
-        Matcher m = BEHIND.matcher(text);
+        int figures = 0;
         // 'RP-3-12' is 12 of RP-3, and where no panel is named so 3 and 12 of RP
         for (int at = length - 1; at > 0 && isOfPositions(text.charAt(at)); at--) {
+            figures = isFigure(text.charAt(at)) ? figures + 1 : 0;
+            if (figures > MOST_FIGURES) break;
             // without a mark between them they are one word
-            if (!isFigure(text.charAt(at)) || Character.isLetterOrDigit(text.charAt(at - 1))) continue;
-            if (!m.region(at, length).matches()) continue;
+            if (figures == 0 || Character.isLetterOrDigit(text.charAt(at - 1))) continue;
             String before = AFTER_NAME.matcher(text.substring(0, at)).replaceFirst("");
             if (before.length() < at && names.contains(key(before))) return PositionText.parse(text.substring(at));
         }

@@ -1,6 +1,5 @@
 package asfound.drawing.schedule.text;
 
-import java.util.Arrays;
 import java.util.Locale;
 
 /** Lines of a key to abbreviations, {@code MLO  MAIN LUGS ONLY}: they explain a word of the sheet, and say nothing of a panel. */
@@ -10,17 +9,29 @@ public final class Abbreviations {
     /** No abbreviation has more letters and stops. */
     private static final int MOST = 10;
 
+    private static final String BETWEEN = " \t\n\u000B\f\r=–—-";
+
     private Abbreviations() {}
 
     /** Behind its first word stand the words of which it has the initials. */
     public static boolean isExplained(String text) {
         int end = text.indexOf(' ');
         if (end < FEWEST || end > MOST || !isUpper(text, end)) return false;
-        String[] words = text.strip().toUpperCase(Locale.ROOT).split("[\\s=–—-]+");
-        if (words.length <= FEWEST) return false;
-        StringBuilder initials = new StringBuilder();
-        for (String word : Arrays.copyOfRange(words, 1, words.length)) initials.append(word.charAt(0));
-        return words[0].replace(".", "").contentEquals(initials);
+        String line = text.strip().toUpperCase(Locale.ROOT);
+        int behind = 0;
+        while (behind < line.length() && !isBetween(line.charAt(behind))) behind++;
+        String shortForm = line.substring(0, behind).replace(".", "");
+        int words = 0;
+        for (int i = behind; i < line.length(); i++) {
+            if (isBetween(line.charAt(i)) || !isBetween(line.charAt(i - 1))) continue;
+            if (words == shortForm.length() || shortForm.charAt(words++) != line.charAt(i)) return false;
+        }
+        return words >= FEWEST && words == shortForm.length();
+    }
+
+    /** It parts words from each other. */
+    private static boolean isBetween(char c) {
+        return BETWEEN.indexOf(c) >= 0;
     }
 
     private static boolean isUpper(String text, int end) {

@@ -13,7 +13,6 @@ public final class Headings {
     private static final Pattern PHASE = Pattern.compile("ø\\s*([abc]|l[123])\\b");
     private static final Pattern KVA = Pattern.compile("\\bk\\.?\\s?v[-.]?\\s?a\\b\\.?");
     private static final Pattern VA = Pattern.compile("\\bv[-.]?\\s?a\\b\\.?");
-    private static final Pattern MARKS = Pattern.compile("[^\\p{L}\\p{N}#&%]+");
     /** Which side of the panel a column in the middle serves is told by its place. */
     private static final Pattern SIDE = Pattern.compile("(?<=\\S )(?:left|right)(?: side)?\\s*$");
 
@@ -39,9 +38,9 @@ public final class Headings {
                 .strip();
         t = Texts.withoutAccents(t);
         if (t.indexOf('ø') >= 0) t = PHASE.matcher(t).replaceAll("ph $1");
-        if (t.indexOf('v') >= 0)
+        if (mayBeVoltAmperes(t))
             t = VA.matcher(KVA.matcher(t).replaceAll("kva")).replaceAll("va");
-        t = MARKS.matcher(t).replaceAll(" ");
+        t = withoutMarks(t);
         if (t.contains("left") || t.contains("right")) t = SIDE.matcher(t).replaceAll("");
         // but for those around a number's sign all blanks are single by now
         if (t.indexOf('#') >= 0)
@@ -49,12 +48,48 @@ public final class Headings {
         return t.strip();
     }
 
+    /** A {@code v} stands in it with an {@code a} close behind that ends a word. */
+    private static boolean mayBeVoltAmperes(String text) {
+        for (int v = text.indexOf('v'); v >= 0; v = text.indexOf('v', v + 1)) {
+            int a = v + 1;
+            while (a < text.length() && a < v + 3 && !isLetterOrFigure(text.charAt(a))) a++;
+            boolean close = a < text.length() && text.charAt(a) == 'a';
+            if (close && (a + 1 == text.length() || !isLetterOrFigure(text.charAt(a + 1)))) return true;
+        }
+        return false;
+    }
+
+    /** With a blank for all that is neither a letter nor a number nor one of the few signs that headings are told by. */
+    private static String withoutMarks(String text) {
+        StringBuilder out = new StringBuilder(text.length());
+        boolean marked = false;
+        for (int i = 0, c; i < text.length(); i += Character.charCount(c)) {
+            c = text.codePointAt(i);
+            if (!isKept(c)) {
+                marked = true;
+                continue;
+            }
+            if (marked) out.append(' ');
+            marked = false;
+            out.appendCodePoint(c);
+        }
+        return out.toString();
+    }
+
+    private static boolean isKept(int c) {
+        if (c < 0x80) return isLetterOrFigure((char) c) || c >= 'A' && c <= 'Z' || c == '#' || c == '&' || c == '%';
+        int type = Character.getType(c);
+        return Character.isLetterOrDigit(c) || type == Character.LETTER_NUMBER || type == Character.OTHER_NUMBER;
+    }
+
+    /** A plain letter in lower case or a figure. */
+    private static boolean isLetterOrFigure(char c) {
+        return c >= 'a' && c <= 'z' || c >= '0' && c <= '9';
+    }
+
     /** One word of nothing but letters and figures. */
     private static boolean isPlain(String lower) {
-        for (int i = 0; i < lower.length(); i++) {
-            char c = lower.charAt(i);
-            if (!(c >= 'a' && c <= 'z' || c >= '0' && c <= '9')) return false;
-        }
+        for (int i = 0; i < lower.length(); i++) if (!isLetterOrFigure(lower.charAt(i))) return false;
         return true;
     }
 
@@ -70,10 +105,8 @@ public final class Headings {
             ambiguous(plain, out);
             return out;
         }
-        HeadingByWords.weigh(
-                new HashSet<>(
-                        Arrays.asList(BREAKER.matcher(plain).replaceAll("cb").split(" "))),
-                out);
+        String words = plain.contains("c b") ? BREAKER.matcher(plain).replaceAll("cb") : plain;
+        HeadingByWords.weigh(new HashSet<>(Arrays.asList(words.split(" "))), out);
         return out;
     }
 

@@ -79,14 +79,37 @@ public record Look(
     }
 
     private static boolean beginsWithFigure(String text) {
-        return !text.isEmpty() && text.charAt(0) >= '0' && text.charAt(0) <= '9';
+        return !text.isEmpty() && isFigure(text.charAt(0));
     }
 
-    /** Without a figure only {@code EMT}, {@code MM} and {@code KCMIL} say so. */
     private static boolean isWire(String text) {
         if (Texts.isFigures(text)) return true;
-        boolean may = Texts.hasFigure(text) || text.indexOf('M') >= 0 || text.indexOf('m') >= 0;
-        return may && (WIRE.matcher(text).find() || BARE_WIRE.matcher(text).matches());
+        return mayBeWire(text) && WIRE.matcher(text).find()
+                || mayBeBareWire(text) && BARE_WIRE.matcher(text).matches();
+    }
+
+    /** Whether one of the signs or pairs of letters stands in it without which it is no size of wire. */
+    private static boolean mayBeWire(String text) {
+        char last = ' ', seen = ' ';
+        for (int i = 0; i < text.length(); i++) {
+            char c = Character.toUpperCase(text.charAt(i));
+            boolean sign = c == '#' || c == '/' || c == '×';
+            boolean letters =
+                    last == 'M' && (c == 'M' || c == 'T') || last == 'C' && c == 'M' || last == 'W' && c == 'G';
+            boolean counted = isFigure(last) && (c == 'C' || c == 'T') || isFigure(seen) && c == 'X';
+            if (sign || letters || counted) return true;
+            last = c;
+            if (!Character.isWhitespace(c)) seen = c;
+        }
+        return false;
+    }
+
+    private static boolean mayBeBareWire(String text) {
+        return beginsWithFigure(text) && isFigure(text.charAt(text.length() - 1));
+    }
+
+    private static boolean isFigure(char c) {
+        return c >= '0' && c <= '9';
     }
 
     /** Nothing but figures and spaces. */

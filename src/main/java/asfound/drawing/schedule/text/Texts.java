@@ -1,5 +1,6 @@
 package asfound.drawing.schedule.text;
 
+import asfound.model.Blanks;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -39,7 +40,6 @@ public final class Texts {
 
     private static final Pattern AROUND = Pattern.compile("^[-–—:=,;_\\s]+(?=\\S)|[,;:_\\s]+$");
     private static final Pattern ACCENTS = Pattern.compile("\\p{Mn}+");
-    private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Pattern ABBREVIATED =
             Pattern.compile(".*(?:^|\\W)(?:w|c/w|w/o|b|o|h|f)/", Pattern.CASE_INSENSITIVE);
 
@@ -149,12 +149,7 @@ public final class Texts {
 
     /** With a single blank wherever there is any space. */
     static String spaced(String text) {
-        boolean single = true;
-        for (int i = 0; single && i < text.length(); i++) {
-            char c = text.charAt(i);
-            single = c > ' ' || c == ' ' && i + 1 < text.length() && text.charAt(i + 1) > ' ';
-        }
-        return single ? text : SPACES.matcher(text).replaceAll(" ");
+        return Blanks.single(text);
     }
 
     public static String upper(String text) {

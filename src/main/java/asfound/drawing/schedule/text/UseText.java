@@ -1,6 +1,7 @@
 package asfound.drawing.schedule.text;
 
 import asfound.model.Directory.Use;
+import java.util.List;
 import java.util.regex.Pattern;
 
 /** What an entry is there for, told from its description. Anything that names a load is a load. */
@@ -25,7 +26,9 @@ public final class UseText {
     /** What stands around a word for a spare or a space, and with what these words begin. */
     private static final String MARKS = " *()[]<>\"'.,:;#/-";
 
-    private static final String BEGINS = "SFUBPEOVNRLD";
+    private static final List<String> BEGINS = List.of(
+            "SP", "FU", "UNU", "RES", "RÉS", "RIS", "BUS", "PRE", "PRO", "EMP", "OPE", "BLA", "VAC", "LIB", "DISP",
+            "FREI", "LEER", "VRIJ", "NOT", "POLE", "FIL");
 
     /** The longest word for a load, {@code circuit}. */
     private static final int LONGEST = 7;
@@ -35,7 +38,8 @@ public final class UseText {
     private static boolean mayBeFree(String text) {
         int first = 0;
         while (first < text.length() && MARKS.indexOf(text.charAt(first)) >= 0) first++;
-        return first < text.length() && BEGINS.indexOf(text.charAt(first)) >= 0;
+        for (String word : BEGINS) if (text.startsWith(word, first)) return true;
+        return false;
     }
 
     /** A word that says that a position has a load, and nothing of what it is. */
