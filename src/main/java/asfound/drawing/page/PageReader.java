@@ -18,6 +18,7 @@ public final class PageReader {
     private final PDDocument document;
     private final String file;
     private final Layers layers;
+    private final KnownFonts fonts = new KnownFonts();
     private final int mostObjects;
     private final long mostBytes;
 
@@ -45,7 +46,7 @@ public final class PageReader {
      */
     public Page read(int number, long deadlineNanos) throws IOException {
         PageScan scan = new PageScan(
-                document.getPage(number - 1), new HiddenContent(layers), mostObjects, mostBytes, deadlineNanos);
+                document.getPage(number - 1), fonts, new HiddenContent(layers), mostObjects, mostBytes, deadlineNanos);
         List<Glyph> seen;
         try {
             scan.scan();

@@ -41,11 +41,11 @@ final class PageScan extends ContentWalk {
     private int piece;
     private int undrawn;
 
-    PageScan(PDPage page, HiddenContent hidden, int mostObjects, long mostBytes, long deadlineNanos) {
+    PageScan(PDPage page, KnownFonts fonts, HiddenContent hidden, int mostObjects, long mostBytes, long deadlineNanos) {
         super(page, hidden, mostObjects, mostBytes, deadlineNanos);
         this.page = Displayed.of(page);
         letters = new PlacedLetters(this.page);
-        text = new ShownText(letters, this::step);
+        text = new ShownText(letters, fonts, this::step);
     }
 
     @Override

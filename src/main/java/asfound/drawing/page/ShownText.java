@@ -2,8 +2,6 @@ package asfound.drawing.page;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.util.IdentityHashMap;
-import java.util.Map;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.state.PDGraphicsState;
 import org.apache.pdfbox.pdmodel.graphics.state.PDTextState;
@@ -17,7 +15,7 @@ final class ShownText {
 
     private final PlacedLetters letters;
     private final Step step;
-    private final Map<PDFont, FontLetters> fonts = new IdentityHashMap<>();
+    private final KnownFonts fonts;
     private PDFont last;
     private FontLetters lastLetters;
 
@@ -26,14 +24,15 @@ final class ShownText {
         void taken() throws IOException;
     }
 
-    ShownText(PlacedLetters letters, Step step) {
+    ShownText(PlacedLetters letters, KnownFonts fonts, Step step) {
         this.letters = letters;
+        this.fonts = fonts;
         this.step = step;
     }
 
     FontLetters of(PDFont font) {
         if (font != last) {
-            lastLetters = fonts.computeIfAbsent(font, FontLetters::new);
+            lastLetters = fonts.of(font);
             last = font;
         }
         return lastLetters;

@@ -53,7 +53,12 @@ class ShownTextTest {
             try (PDDocument document = new PDDocument()) {
                 PDPage page = page(document, content, rotation);
                 PageScan ours = new PageScan(
-                        page, new HiddenContent(new Layers(document)), 1000, 100_000, System.nanoTime() + (long) 1e12);
+                        page,
+                        new KnownFonts(),
+                        new HiddenContent(new Layers(document)),
+                        1000,
+                        100_000,
+                        System.nanoTime() + (long) 1e12);
                 ours.scan();
                 Library library = new Library(page);
                 library.processPage(page);

@@ -85,7 +85,7 @@ public final class ColumnFinder {
 
     /** Under a heading that names frame and trip its entries are as good as the trips alone. */
     private Column column(double left, double right, String heading, List<String> texts) {
-        List<String> said = FrameAndTrip.isHeading(heading)
+        List<String> said = phrases.meanings().isFrameAndTrip(heading)
                 ? texts.stream().map(t -> FrameAndTrip.trip(heading, t)).toList()
                 : texts;
         return new Column(left, right, heading, said, weights.of(heading, said));

@@ -7,7 +7,6 @@ import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.phrase.SectionRows;
 import asfound.drawing.schedule.phrase.Span;
-import asfound.drawing.schedule.text.FrameAndTrip;
 import asfound.drawing.schedule.text.Role;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -95,7 +94,7 @@ final class ColumnHeadings {
     /** {@code FRAME/TRIP} over {@code (A)}, {@code POINTS} over {@code SERVED}: the lower line alone says something else. */
     private boolean saysMore(String whole, String below) {
         return isPhaseOf(whole, below)
-                || FrameAndTrip.isHeading(whole)
+                || phrases.meanings().isFrameAndTrip(whole)
                 || phrases.meanings().weight(whole, Role.OTHER) >= 1
                         && phrases.meanings().weight(below, Role.OTHER) == 0;
     }

@@ -61,6 +61,8 @@ final class ColumnDoubts {
         } else if (!isRated(side)) doubts.count(0.15);
         if (!side.spine().headed()) doubts.count(0.1);
         side.column(Role.LOAD)
+                // figures alone speak no more than 1 for a role
+                .filter(c -> c.weight(Role.LOAD) <= 1)
                 .filter(c -> !c.heading().isEmpty() && Headings.weight(c.heading(), Role.LOAD) == 0)
                 .ifPresent(c -> doubts.say(
                         whole, 0.05, "The column '" + c.heading() + "' was taken for loads by its figures alone."));

@@ -6,6 +6,7 @@ import asfound.drawing.schedule.spine.Spine;
 import asfound.drawing.schedule.table.Table;
 import asfound.drawing.schedule.text.Headings;
 import asfound.drawing.schedule.text.Role;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -53,22 +54,22 @@ final class ForeignHeadings {
                 .map(Column::heading)
                 .filter(h -> !h.isEmpty())
                 .toList();
-        List<String> decisive = headings.stream().filter(h -> is(DECISIVE, h)).toList();
-        List<String> foreign = headings.stream().filter(h -> is(FOREIGN, h)).toList();
+        List<String> decisive = new ArrayList<>(), foreign = new ArrayList<>();
+        for (String heading : headings) {
+            String plain = Headings.plain(heading);
+            if (DECISIVE.matcher(plain).matches()) decisive.add(heading);
+            if (FOREIGN.matcher(plain).matches()) foreign.add(heading);
+        }
         int weight = 2 * decisive.size() + foreign.size();
         if (weight == 0 || isOfCircuits(table, phrases)) return Optional.empty();
-        boolean other = weight >= 2 || !hasDevices(table);
+        boolean other = weight >= 2 || !hasDevices(table, phrases);
         return other ? Optional.of(decisive.isEmpty() ? foreign.get(0) : decisive.get(0)) : Optional.empty();
-    }
-
-    private static boolean is(Pattern pattern, String heading) {
-        return pattern.matcher(Headings.plain(heading)).matches();
     }
 
     /** The numbers are headed as those of circuits, breakers or ways; or circuits stand beside them with their devices. */
     static boolean isOfCircuits(Table table, Phrases phrases) {
         return table.sides().stream().anyMatch(s -> isHeadedAsCircuits(s.spine(), phrases))
-                || hasDevices(table) && describesCircuits(table) && !isFromTo(table);
+                || hasDevices(table, phrases) && describesCircuits(table) && !isFromTo(table);
     }
 
     /** A turned heading that says that these are positions counts as well. */
@@ -93,11 +94,11 @@ final class ForeignHeadings {
     }
 
     /** Ratings or poles stand beside the numbers under headings that say so. */
-    static boolean hasDevices(Table table) {
+    static boolean hasDevices(Table table, Phrases phrases) {
         return table.sides().stream()
                 .flatMap(s -> s.roles().entrySet().stream())
                 .filter(e -> e.getKey() == Role.RATING || e.getKey() == Role.DEVICE || e.getKey() == Role.POLES)
-                .anyMatch(e -> Headings.weight(e.getValue().heading(), e.getKey()) >= 0.5);
+                .anyMatch(e -> phrases.meanings().weight(e.getValue().heading(), e.getKey()) >= 0.5);
     }
 
     /** What stands over the numbers, in plain letters; empty where nothing does. */

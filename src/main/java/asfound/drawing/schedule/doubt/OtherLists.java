@@ -27,7 +27,7 @@ public final class OtherLists {
      * @param read what its rows would say as circuits, one for each panel that they name
      */
     public static Optional<Problem> problem(Sheet sheet, Phrases phrases, Table table, Box box, List<Circuits> read) {
-        boolean clear = ForeignHeadings.isOfCircuits(table, phrases) && ForeignHeadings.hasDevices(table);
+        boolean clear = ForeignHeadings.isOfCircuits(table, phrases) && ForeignHeadings.hasDevices(table, phrases);
         Optional<Phrase> title = ForeignTables.title(
                         phrases, box, table.sides().get(0).spine().right(), clear)
                 .or(() -> CountedThings.heading(phrases, table));

@@ -1,6 +1,7 @@
 package asfound.drawing.schedule.phrase;
 
 import asfound.drawing.schedule.text.Field;
+import asfound.drawing.schedule.text.FrameAndTrip;
 import asfound.drawing.schedule.text.Headings;
 import asfound.drawing.schedule.text.Labels;
 import asfound.drawing.schedule.text.NameText;
@@ -22,6 +23,7 @@ final class KnownText {
     private Boolean saysItself;
     private Boolean aboutPanels;
     private Boolean foreignTitle;
+    private Boolean frameAndTrip;
 
     KnownText(String text) {
         this.text = text;
@@ -77,6 +79,12 @@ final class KnownText {
     boolean isForeignTitle() {
         if (foreignTitle == null) foreignTitle = ForeignTables.isPlainTitle(text);
         return foreignTitle;
+    }
+
+    /** As a heading it names both. */
+    boolean isFrameAndTrip() {
+        if (frameAndTrip == null) frameAndTrip = FrameAndTrip.isHeading(text);
+        return frameAndTrip;
     }
 
     private static boolean isOfValue(String text) {

@@ -66,6 +66,11 @@ public final class Meanings {
         return most;
     }
 
+    /** Whether a heading names the frame and the trip of a device. */
+    public boolean isFrameAndTrip(String heading) {
+        return known.of(heading).isFrameAndTrip();
+    }
+
     /** Whether it has a word without which nothing is a title. */
     public boolean mayBeTitle(Phrase p) {
         return of(p).mayBeTitle();

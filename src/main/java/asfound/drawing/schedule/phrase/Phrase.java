@@ -22,6 +22,7 @@ public final class Phrase {
     private final List<Word> words;
     private final String text;
     private final Box box;
+    private final double size;
     private final double right;
     private final double centreX;
     private final double centreY;
@@ -37,6 +38,7 @@ public final class Phrase {
         this.words = List.copyOf(words);
         this.text = text;
         this.box = box;
+        size = words.get(0).size();
         right = box.right();
         centreX = box.centreX();
         centreY = box.centreY();
@@ -73,7 +75,7 @@ public final class Phrase {
     }
 
     public double size() {
-        return words.get(0).size();
+        return size;
     }
 
     public double centreX() {

@@ -71,6 +71,14 @@ final class OwnNames {
                     .ifPresent(p -> names.add(key(p.text())));
     }
 
+    /** One of the names stands in it, as it does wherever it is looked at further; a bracket may be missing at its end. */
+    private boolean mayEndWithName(String text) {
+        String upper = text.toUpperCase(Locale.ROOT);
+        for (String name : names)
+            if (upper.contains(name.endsWith(")") ? name.substring(0, name.length() - 1) : name)) return true;
+        return false;
+    }
+
     private String key(String name) {
         return meanings.bareName(name).toUpperCase(Locale.ROOT);
     }
@@ -96,6 +104,7 @@ final class OwnNames {
             if (figures > MOST_FIGURES) break;
             // without a mark between them they are one word
             if (figures == 0 || Character.isLetterOrDigit(text.charAt(at - 1))) continue;
+            if (!mayEndWithName(text.substring(0, at))) continue;
             String before = AFTER_NAME.matcher(text.substring(0, at)).replaceFirst("");
             if (before.length() < at && names.contains(key(before))) return PositionText.parse(text.substring(at));
         }

@@ -172,26 +172,27 @@ public final class TableFinder {
     }
 
     /** In a list of several panels figures alone are no ratings: a list of rooms has its own. */
-    private static boolean isRated(Side side) {
+    private boolean isRated(Side side) {
         boolean listed = side.roles().containsKey(Role.PANEL);
         Column rating = side.roles().get(Role.RATING);
-        boolean headed = rating != null && (!listed || Headings.weight(rating.heading(), Role.RATING) > 0);
+        boolean headed = rating != null && (!listed || phrases.meanings().weight(rating.heading(), Role.RATING) > 0);
         return headed || side.roles().containsKey(Role.DEVICE);
     }
 
-    private static boolean isHeadedDescription(Side side) {
+    private boolean isHeadedDescription(Side side) {
         Column c = side.roles().get(Role.DESCRIPTION);
-        return c != null && Headings.weight(c.heading(), Role.DESCRIPTION) > 0;
+        return c != null && phrases.meanings().weight(c.heading(), Role.DESCRIPTION) > 0;
     }
 
-    private static boolean isSide(Side side) {
+    private boolean isSide(Side side) {
         boolean described = side.roles().containsKey(Role.DESCRIPTION);
         boolean rated = isRated(side);
         if (!described && !rated) return false;
         if (side.spine().isNamed() && !(rated && isHeadedDescription(side))) return false;
         // places and figures under headings of another kind: a calculation, a list of rooms
         if (!rated && side.columns().size() > 2) {
-            double says = Headings.weight(side.roles().get(Role.DESCRIPTION).heading(), Role.DESCRIPTION);
+            double says =
+                    phrases.meanings().weight(side.roles().get(Role.DESCRIPTION).heading(), Role.DESCRIPTION);
             if (says > 0 && says < 0.5) return false;
         }
         return side.spine().headed() ? side.quality() > 0.8 : described && rated && side.quality() > 1.8;
@@ -254,7 +255,7 @@ public final class TableFinder {
             own = ColumnFinder.find(sheet, phrases, weights, spines, new Span(edge.getAsDouble(), limits.right()));
             sides = Sides.of(spines, own);
         }
-        if (sides.stream().allMatch(TableFinder::isSide)) add(sides, own);
+        if (sides.stream().allMatch(this::isSide)) add(sides, own);
         else add(panel, band);
     }
 

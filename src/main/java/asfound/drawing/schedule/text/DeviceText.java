@@ -1,5 +1,6 @@
 package asfound.drawing.schedule.text;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -15,10 +16,11 @@ import java.util.regex.Pattern;
 public record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
 
     /** Standard ampere ratings of overcurrent devices: NFPA 70, 240.6(A), and IEC 60898-1 and 60947-2 (from memory). */
-    private static final Set<Integer> STANDARD = Set.of(
-            1, 2, 3, 4, 6, 8, 10, 13, 15, 16, 20, 25, 30, 32, 35, 40, 45, 50, 60, 63, 70, 80, 90, 100, 110, 125, 150,
-            160, 175, 200, 225, 250, 300, 315, 320, 350, 400, 450, 500, 600, 601, 630, 700, 800, 1000, 1200, 1250, 1600,
-            2000, 2500, 3000, 3200, 4000, 5000, 6000);
+    private static final int[] STANDARD = {
+        1, 2, 3, 4, 6, 8, 10, 13, 15, 16, 20, 25, 30, 32, 35, 40, 45, 50, 60, 63, 70, 80, 90, 100, 110, 125, 150, 160,
+        175, 200, 225, 250, 300, 315, 320, 350, 400, 450, 500, 600, 601, 630, 700, 800, 1000, 1200, 1250, 1600, 2000,
+        2500, 3000, 3200, 4000, 5000, 6000
+    };
 
     private static final Pattern PART = Pattern.compile(
             "(?<trip>\\d+)\\s*AT\\b|(?<frame>\\d+)\\s*AF\\b|(?<ma>\\d+)\\s*MA\\b|(?<ka>\\d+(?:\\.\\d+)?)\\s*KA\\b"
@@ -53,7 +55,7 @@ public record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
     }
 
     public static boolean isStandard(int amperes) {
-        return STANDARD.contains(amperes);
+        return Arrays.binarySearch(STANDARD, amperes) >= 0;
     }
 
     /** Reads a text that says nothing but a device; empty where it says anything else. */

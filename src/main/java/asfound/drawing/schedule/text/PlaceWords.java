@@ -28,7 +28,7 @@ public final class PlaceWords {
     /** It holds a word for a place, and nothing that a place has not. */
     public static boolean isPlace(String text) {
         String t = within(text);
-        return !NONE.matcher(t).matches() && PLACE.matcher(t).matches();
+        return PLACE.matcher(t).matches() && !NONE.matcher(t).matches();
     }
 
     /** Nothing stands in it that a place has not: no rating, no voltage, no word of the sheet's own. */

@@ -63,9 +63,11 @@ public final class RatingText {
     }
 
     public static Optional<Integer> mainOf(String text) {
-        if (!Texts.hasOne(text, "Mm") || !Texts.hasFigure(text) || isOfIsolator(text)) return Optional.empty();
+        if (!Texts.hasOne(text, "Mm") || !Texts.hasFigure(text)) return Optional.empty();
         Matcher m = MAIN_A.matcher(text);
-        return m.find() ? Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2))) : Optional.empty();
+        return m.find() && !isOfIsolator(text)
+                ? Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2)))
+                : Optional.empty();
     }
 
     /** What lugs are rated, which is what the bus is: {@code 100A MLO}, {@code MLO, 225 A}. */

@@ -1,5 +1,6 @@
 package asfound.drawing.schedule.text;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -35,10 +36,28 @@ public final class SystemText {
 
     private static final String OF_WIRES = "WwNnFfHh";
 
+    /** One of these stands where phases or wires are told without a figure. */
+    private static final List<String> WORDS_OF_PHASES = List.of("PHASE", "TP", "SP");
+
+    private static final List<String> WORDS_OF_WIRES = List.of("WIRE", "TP");
+
     private SystemText() {}
 
+    /** As every voltage has, one after the other. */
+    private static boolean hasThreeFigures(String text) {
+        int figures = 0;
+        for (int i = 0; i < text.length() && figures < 3; i++)
+            figures = text.charAt(i) >= '0' && text.charAt(i) <= '9' ? figures + 1 : 0;
+        return figures == 3;
+    }
+
+    private static boolean hasOneOf(String text, List<String> words) {
+        String upper = text.toUpperCase(Locale.ROOT);
+        return words.stream().anyMatch(upper::contains);
+    }
+
     public static Optional<String> voltageOf(String text) {
-        if (!Texts.hasFigure(text)) return Optional.empty();
+        if (!hasThreeFigures(text)) return Optional.empty();
         Matcher m = VOLTAGE.matcher(text);
         if (m.find()) return Optional.of(m.group().strip());
         Matcher bare = BARE_VOLTAGE.matcher(text.strip());
@@ -68,7 +87,8 @@ public final class SystemText {
         if (labelled && (t.equals("1") || t.equals("3"))) return Optional.of(Integer.valueOf(t));
         if (labelled && (t.equalsIgnoreCase("single") || t.equalsIgnoreCase("one"))) return Optional.of(1);
         if (labelled && t.equalsIgnoreCase("three")) return Optional.of(3);
-        if (!Texts.hasOne(text, OF_PHASES)) return Optional.empty();
+        if (!Texts.hasOne(text, OF_PHASES) || !Texts.hasFigure(text) && !hasOneOf(text, WORDS_OF_PHASES))
+            return Optional.empty();
         Matcher m = PHASES.matcher(text);
         if (!m.find()) return Optional.empty();
         if (m.group(1) != null) return Optional.of(Integer.valueOf(m.group(1)));
@@ -81,7 +101,8 @@ public final class SystemText {
             Matcher bare = BARE_WIRES.matcher(text.strip());
             if (bare.matches()) return Optional.of(Integer.valueOf(bare.group(1)));
         }
-        if (!Texts.hasOne(text, OF_WIRES)) return Optional.empty();
+        if (!Texts.hasOne(text, OF_WIRES) || !Texts.hasFigure(text) && !hasOneOf(text, WORDS_OF_WIRES))
+            return Optional.empty();
         Matcher m = WIRES.matcher(text);
         if (!m.find()) return Optional.empty();
         if (m.group(1) != null) return Optional.of(Integer.valueOf(m.group(1)));

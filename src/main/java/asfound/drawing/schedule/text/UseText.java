@@ -26,6 +26,8 @@ public final class UseText {
     /** What stands around a word for a spare or a space, and with what these words begin. */
     private static final String MARKS = " *()[]<>\"'.,:;#/-";
 
+    private static final String FIRST_LETTERS = "SFURBPEOVLDN";
+
     private static final List<String> BEGINS = List.of(
             "SP", "FU", "UNU", "RES", "RÉS", "RIS", "BUS", "PRE", "PRO", "EMP", "OPE", "BLA", "VAC", "LIB", "DISP",
             "FREI", "LEER", "VRIJ", "NOT", "POLE", "FIL");
@@ -38,6 +40,7 @@ public final class UseText {
     private static boolean mayBeFree(String text) {
         int first = 0;
         while (first < text.length() && MARKS.indexOf(text.charAt(first)) >= 0) first++;
+        if (first == text.length() || FIRST_LETTERS.indexOf(text.charAt(first)) < 0) return false;
         for (String word : BEGINS) if (text.startsWith(word, first)) return true;
         return false;
     }
