@@ -46,6 +46,7 @@ final class HeaderBuilder {
     private static final double ROUNDED = 0.001;
 
     private final Sheet sheet;
+    private final Meanings meanings;
     private final PanelName name;
     private final MainDevice main;
     private final List<Value> unfit = new ArrayList<>();
@@ -60,6 +61,7 @@ final class HeaderBuilder {
 
     HeaderBuilder(Sheet sheet, Meanings meanings) {
         this.sheet = sheet;
+        this.meanings = meanings;
         name = new PanelName(sheet, meanings);
         main = new MainDevice(sheet);
     }
@@ -234,15 +236,15 @@ final class HeaderBuilder {
     private void loose(String text, Box box, Field under) {
         if (voltage.isBlank())
             voltage = stated(
-                    SystemText.voltageOf(text)
+                    meanings.voltage(text)
                             .filter(SystemText::isSystem)
                             // the bus of 100 A is no system of 100 V
                             .filter(v -> under == Field.VOLTAGE || isWritten(v))
                             .flatMap(Voltage::parse),
                     text,
                     box);
-        if (phases.isBlank()) phases = stated(SystemText.phases(text, false), text, box);
-        if (wires.isBlank() && !isPlaceAlone(text, under)) wires = stated(SystemText.wires(text, false), text, box);
+        if (phases.isBlank()) phases = stated(meanings.phases(text), text, box);
+        if (wires.isBlank() && !isPlaceAlone(text, under)) wires = stated(meanings.wires(text), text, box);
         main.loose(text, box);
         if (interrupting.isBlank() && Texts.hasFigure(text)) {
             String rated = PROSPECTIVE.matcher(text).replaceAll("");
@@ -253,11 +255,11 @@ final class HeaderBuilder {
     }
 
     /** {@code Linen 5W}: a place or a supply of which neither voltage nor phases are told is no number of wires. */
-    private static boolean isPlaceAlone(String text, Field under) {
+    private boolean isPlaceAlone(String text, Field under) {
         boolean place = under == Field.LOCATION || under == Field.FED_FROM || under == Field.DESIGNATION;
         return place
-                && SystemText.phases(text, false).isEmpty()
-                && SystemText.voltageOf(text).isEmpty();
+                && meanings.phases(text).isEmpty()
+                && meanings.voltage(text).isEmpty();
     }
 
     private void after(String text, Box box, Field field, Pattern words) {

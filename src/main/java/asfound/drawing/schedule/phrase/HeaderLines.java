@@ -37,9 +37,9 @@ public final class HeaderLines {
         if (isMarked(p, meanings) || isTitle(p.text())) return true;
         if (meanings.saysItself(p)) return true;
         if (p.words().size() < 2) return false;
-        boolean supply = SystemText.voltageOf(p.text()).isPresent()
-                && (SystemText.phases(p.text(), false).isPresent()
-                        || SystemText.wires(p.text(), false).isPresent());
+        boolean supply = meanings.voltage(p.text()).isPresent()
+                && (meanings.phases(p.text()).isPresent()
+                        || meanings.wires(p.text()).isPresent());
         return supply || meanings.name(p).isPresent() || isLabelled(p, meanings);
     }
 

@@ -6,6 +6,8 @@ import asfound.drawing.schedule.text.Headings;
 import asfound.drawing.schedule.text.Labels;
 import asfound.drawing.schedule.text.NameText;
 import asfound.drawing.schedule.text.Role;
+import asfound.drawing.schedule.text.SystemText;
+import asfound.drawing.schedule.text.Texts;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +26,11 @@ final class KnownText {
     private Boolean aboutPanels;
     private Boolean foreignTitle;
     private Boolean frameAndTrip;
+    private Boolean headsPositions;
+    private Optional<PositionText> position;
+    private Optional<String> voltage;
+    private Optional<Integer> phases;
+    private Optional<Integer> wires;
 
     KnownText(String text) {
         this.text = text;
@@ -85,6 +92,42 @@ final class KnownText {
     boolean isFrameAndTrip() {
         if (frameAndTrip == null) frameAndTrip = FrameAndTrip.isHeading(text);
         return frameAndTrip;
+    }
+
+    /** Its first word or its last by itself heads positions. */
+    boolean headsPositions() {
+        if (headsPositions == null) {
+            String first = text.substring(0, Math.max(0, text.indexOf(' '))),
+                    last = text.substring(text.lastIndexOf(' ') + 1);
+            headsPositions = isOfPositions(first) || isOfPositions(last);
+        }
+        return headsPositions;
+    }
+
+    private static boolean isOfPositions(String word) {
+        return !Texts.hasFigure(word) && Headings.weight(word, Role.POSITION) >= TightHeadings.HEADED;
+    }
+
+    /** As the positions of a device. */
+    Optional<PositionText> position() {
+        if (position == null) position = PositionText.parse(text);
+        return position;
+    }
+
+    /** Said without a label, as the phases and the wires. */
+    Optional<String> voltage() {
+        if (voltage == null) voltage = SystemText.voltageOf(text);
+        return voltage;
+    }
+
+    Optional<Integer> phases() {
+        if (phases == null) phases = SystemText.phases(text, false);
+        return phases;
+    }
+
+    Optional<Integer> wires() {
+        if (wires == null) wires = SystemText.wires(text, false);
+        return wires;
     }
 
     private static boolean isOfValue(String text) {

@@ -66,6 +66,31 @@ public final class Meanings {
         return most;
     }
 
+    /** Whether its first word or its last by itself heads positions. */
+    boolean headsPositions(Phrase p) {
+        return of(p).headsPositions();
+    }
+
+    /** The positions of a device that a phrase is. */
+    public Optional<PositionText> position(Phrase p) {
+        return of(p).position();
+    }
+
+    /** The voltage that a text tells without a label. */
+    public Optional<String> voltage(String text) {
+        return known.of(text).voltage();
+    }
+
+    /** The phases that a text tells without a label. */
+    public Optional<Integer> phases(String text) {
+        return known.of(text).phases();
+    }
+
+    /** The wires that a text tells without a label. */
+    public Optional<Integer> wires(String text) {
+        return known.of(text).wires();
+    }
+
     /** Whether a heading names the frame and the trip of a device. */
     public boolean isFrameAndTrip(String heading) {
         return known.of(heading).isFrameAndTrip();

@@ -14,6 +14,8 @@ import java.util.Optional;
 final class TightHeadings {
 
     private static final int LONGEST = 4;
+    /** So much a word speaks for positions at least. */
+    static final double HEADED = 0.8;
     /** So far below a heading its first rows stand, in sizes of its type. */
     private static final double REACH = 9;
 
@@ -53,7 +55,7 @@ final class TightHeadings {
     /** How many of its words head the first of two columns; 0 where all head one. */
     private int cut(Phrase p) {
         int n = p.words().size();
-        if (n < 2 || n > LONGEST) return 0;
+        if (n < 2 || n > LONGEST || !meanings.headsPositions(p)) return 0;
         if (heads(
                 p.words().subList(0, 1),
                 p.words().subList(1, n),
@@ -70,7 +72,7 @@ final class TightHeadings {
     /** One word heads rising numbers that stay on its side of the others, and these are a heading as well. */
     private boolean heads(List<Word> number, List<Word> rest, double edge, boolean atLeft) {
         Word word = number.get(0);
-        if (meanings.weight(word.text(), Role.POSITION) < 0.8) return false;
+        if (meanings.weight(word.text(), Role.POSITION) < HEADED) return false;
         Map<Role, Double> others = meanings.weigh(Phrase.of(rest).text());
         boolean headed = others.entrySet().stream()
                 .anyMatch(e -> e.getValue() >= 0.8 && e.getKey() != Role.POSITION && e.getKey() != Role.OTHER);

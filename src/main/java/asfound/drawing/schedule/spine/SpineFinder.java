@@ -7,7 +7,6 @@ import asfound.drawing.schedule.phrase.NamedDevices;
 import asfound.drawing.schedule.phrase.NumbersWithPhase;
 import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
-import asfound.drawing.schedule.phrase.PositionText;
 import asfound.drawing.schedule.phrase.Titles;
 import asfound.drawing.schedule.spine.Spine.Token;
 import asfound.drawing.schedule.text.Role;
@@ -53,7 +52,7 @@ public final class SpineFinder {
             phased.position(p.text())
                     .or(() -> colours.position(p.text()))
                     .or(() -> named.position(p.text()))
-                    .or(() -> PositionText.parse(p.text()))
+                    .or(() -> phrases.meanings().position(p))
                     .or(() -> own.positions(p.text()))
                     .filter(position -> !isValueOfLabel(p))
                     .ifPresent(position -> place(new Token(position, p), columns));
