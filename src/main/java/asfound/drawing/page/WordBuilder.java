@@ -14,6 +14,8 @@ final class WordBuilder {
 
     private static final double WORD_GAP = 0.16;
     private static final double OVERLAP = 0.22;
+    /** No gap that anybody sees, in units of a letter's size. */
+    private static final double TOUCHING = 1e-9;
 
     private final Rules down;
     private final double tracking;
@@ -110,7 +112,7 @@ final class WordBuilder {
             double gap = (b.box().x() - a.box().right()) / a.size();
             if (gap <= -0.3 || gap >= 0.7) continue;
             gaps[n++] = gap;
-            if (gap <= 0) touching++;
+            if (gap <= TOUCHING) touching++;
         }
         // where so many touch, the one asked for is among them
         if (n < 8 || touching > n / 3) return 0;

@@ -58,6 +58,9 @@ class NamedLinesTest {
         for (String note : List.of(
                 "EF-3 - fed from MCC-1",
                 "EF-3 is fed from MCC-1.",
+                "Panel RP-9 is fed from circuit 5.",
+                "PANEL RP-9 FED FROM MDP",
+                "Panelboard RP-9, located in roof plant room",
                 "RP-9 | Roof plant room | fed from MDP",
                 "RP-9 supplied by MDP"))
             for (boolean above : new boolean[] {true, false})
@@ -78,6 +81,12 @@ class NamedLinesTest {
             s.text(40, 40, "PANEL LP-1");
             s.twoSided(60);
             s.text(40, 160, "LP-1 is fed from DP-2.");
+            assertThat(s.directory().header().fedFrom().or("-")).isEqualTo("DP-2");
+        }
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL LP-1");
+            s.twoSided(60);
+            s.text(40, 160, "Panel LP-1 is fed from DP-2.");
             assertThat(s.directory().header().fedFrom().or("-")).isEqualTo("DP-2");
         }
     }

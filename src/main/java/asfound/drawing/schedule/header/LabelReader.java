@@ -31,6 +31,7 @@ final class LabelReader {
     private final List<Phrase> loose = new ArrayList<>();
     private final List<Value> unfit = new ArrayList<>();
     private final List<LoneLabels.Lone> lone = new ArrayList<>();
+    private final List<NamedLine> lines = new ArrayList<>();
 
     private final Meanings meanings;
 
@@ -66,6 +67,7 @@ final class LabelReader {
         List<Phrase> parted =
                 Wrapped.whole(sheet, HeaderWords.parted(Ticks.chosen(withoutKey(others, meanings))), meanings, limit);
         LabelReader reader = new LabelReader(meanings);
+        reader.lines.addAll(lines);
         for (Phrase p : parted) reader.phrase(p);
         LoneLabels lone = new LoneLabels(sheet, Phrases.of(parted, meanings), reader.lone);
         reader.values.addAll(lone.values());
@@ -76,7 +78,7 @@ final class LabelReader {
                 List.copyOf(reader.unfit),
                 List.copyOf(reader.labels),
                 List.copyOf(reader.loose),
-                lines);
+                List.copyOf(reader.lines));
     }
 
     /** Without a key to abbreviations; {@code MDP - MAIN DISTRIBUTION PANEL} by itself is a title. */
@@ -126,11 +128,14 @@ final class LabelReader {
                 }
             } else if (!rest.isEmpty()
                     && Values.fits(Values.announced(label.get().field(), rest), rest)) {
-                values.add(new Value(
-                        Values.announced(label.get().field(), rest),
-                        rest,
-                        p.box(),
-                        label.get().marked() ? 3 : 1));
+                announced(
+                        p,
+                        i,
+                        new Value(
+                                Values.announced(label.get().field(), rest),
+                                rest,
+                                p.box(),
+                                label.get().marked() ? 3 : 1));
                 loose(pieces.subList(told, i));
                 any = true;
                 // what stands behind the sentence of a place says more of the panel
@@ -146,6 +151,14 @@ final class LabelReader {
             labels.add(p);
             loose(pieces.subList(told, pieces.size()));
         }
+    }
+
+    /** {@code Panel RP-9 is fed from circuit 5}: what stands behind a panel's name on one line is said of that panel. */
+    private void announced(Phrase p, int at, Value value) {
+        Optional<String> name =
+                at > 0 && isPlace(value.field()) && value.weight() < 3 ? meanings.name(p) : Optional.empty();
+        if (name.isEmpty()) values.add(value);
+        else lines.add(NamedLine.ofTitle(name.get(), value, p));
     }
 
     /** {@code MOTOR CONTROL CENTER MCC-2}: its first word alone would be a label of another thing. */

@@ -49,6 +49,11 @@ record NamedLine(String name, boolean title, List<Value> values, List<Phrase> re
     /** Parts of one line stand no further apart, in sizes of type. */
     private static final double APART = 3;
 
+    /** What stands behind a panel's name in a title or a sentence; the title itself is read as any other. */
+    static NamedLine ofTitle(String name, Value value, Phrase p) {
+        return new NamedLine(name, false, List.of(value), List.of(), List.of(p));
+    }
+
     /** Such lines of a region. */
     static List<NamedLine> in(List<Phrase> phrases) {
         if (phrases.stream().noneMatch(NamedLine::tellsOfSupply)) return List.of();
