@@ -28,7 +28,7 @@ final class DrawnSheet implements AutoCloseable {
     private static final double[] TWO_SIDED = {40, 70, 200, 240, 280, 420};
 
     private final PDDocument document = new PDDocument();
-    private final PDPageContentStream out;
+    private PDPageContentStream out;
     private final PDType1Font font = new PDType1Font(FontName.HELVETICA);
     private final float height;
 
@@ -37,6 +37,15 @@ final class DrawnSheet implements AutoCloseable {
         document.addPage(page);
         height = PDRectangle.LETTER.getHeight();
         out = new PDPageContentStream(document, page);
+    }
+
+    /** What follows stands on a further page. */
+    DrawnSheet nextPage() throws IOException {
+        out.close();
+        PDPage page = new PDPage(PDRectangle.LETTER);
+        document.addPage(page);
+        out = new PDPageContentStream(document, page);
+        return this;
     }
 
     DrawnSheet text(double x, double y, String text) throws IOException {

@@ -2,8 +2,10 @@ package asfound.drawing.schedule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import asfound.drawing.schedule.sheet.ScheduleReading;
 import asfound.model.Directory;
 import java.io.IOException;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Lists as a printer of one type width gives them: nothing parts the columns but a blank, or what is drawn with letters. */
@@ -92,6 +94,60 @@ class PrintedListsTest {
                             "[5] Kitchen fan");
             assertThat(d.circuits().get(2).ratingA().value()).contains(20);
         }
+    }
+
+    @Test
+    void a_list_goes_on_on_the_next_page_where_what_kind_of_list_it_is_stands_again() throws IOException {
+        for (String kind :
+                List.of("CIRCUIT DIRECTORY LISTING", "CIRCUIT DIRECTORY REPORT", "PANEL SCHEDULE PRINTOUT")) {
+            Directory d = Readings.only(onTwoPages(kind, "PANEL EAST 4   (CONTINUED)"));
+            assertThat(d.panel()).isEqualTo("EAST 4");
+            assertThat(Readings.circuits(d)).hasSize(16);
+            assertThat(d.problems()).isEmpty();
+        }
+    }
+
+    @Test
+    void a_list_that_begins_where_the_page_before_ends_and_has_another_name_and_no_more_is_told() throws IOException {
+        ScheduleReading read = onTwoPages("CIRCUIT DIRECTORY", "PANEL: 2A");
+        assertThat(read.directories()).extracting(Directory::panel).containsExactly("EAST 4", "2A");
+        assertThat(Readings.said(read.problems()))
+                .contains(
+                        "The directory '2A' begins at position 9, behind the last of 'EAST 4' on the page before, and nothing"
+                                + " but its name is said of it.");
+    }
+
+    private static ScheduleReading onTwoPages(String kind, String second) throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.typed(
+                    30,
+                    kind + "                         PAGE   1",
+                    "RUN 14-NOV-2022 07:42",
+                    "",
+                    "PANEL ..........: EAST 4");
+            s.typed(70, "FED FROM .......: EDP", "MAIN ...........: LUGS ONLY", "")
+                    .typed(110, rows(1));
+            s.nextPage().typed(30, kind + "                         PAGE   2", "RUN 14-NOV-2022 07:42", "", second);
+            return s.typed(80, rows(9)).read();
+        }
+    }
+
+    private static String[] rows(int first) {
+        String[] loads = {
+            "LOCKERS EWC-6",
+            "BELL SYSTEM",
+            "DISH MACHINE",
+            "SPARE",
+            "KITCHEN FAN",
+            "STAGE RECEPTS",
+            "SITE LIGHTS",
+            "SCOREBOARD"
+        };
+        String[] out = new String[loads.length + 1];
+        out[0] = " CKT DESCRIPTION                  AMPS POLES    VA";
+        for (int i = 0; i < loads.length; i++)
+            out[i + 1] = String.format(" %3d %-30s  20     1 %s", first + i, loads[i], i == 3 ? "" : "  900");
+        return out;
     }
 
     private static Directory typed(String... lines) throws IOException {

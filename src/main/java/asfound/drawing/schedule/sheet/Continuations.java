@@ -37,6 +37,12 @@ public final class Continuations {
         for (int i = 1; i < joined.size(); i++) {
             Directory a = joined.get(i - 1), b = joined.get(i);
             boolean next = b.place().pageNumber() == lastPage(a) + 1;
+            if (next && goesOnUnderAnotherName(a, b))
+                out.add(new Problem(
+                        b.place(),
+                        "The directory '" + b.panel() + "' begins at position " + lowest(b) + ", behind the last of '"
+                                + a.panel() + "' on the page before, and nothing but its name is said of it.",
+                        "Look whether it is the end of '" + a.panel() + "'."));
             if (next && key(a.panel()).equals(key(b.panel())))
                 out.add(new Problem(
                         b.place(),
@@ -59,6 +65,19 @@ public final class Continuations {
                 .filter(c -> c.positions().stream().anyMatch(own::contains))
                 .count();
         return named ? again <= 1 : again == 0 && lowest(b) > 1;
+    }
+
+    /** Its positions follow those of the page before, and its header has no more than a name: perhaps a word of the sheet was taken for it. */
+    private static boolean goesOnUnderAnotherName(Directory a, Directory b) {
+        Header h = b.header();
+        int last = positions(a).stream().mapToInt(p -> p).max().orElse(0);
+        return !key(a.panel()).equals(key(b.panel()))
+                && h.fedFrom().isBlank()
+                && h.voltage().isBlank()
+                && h.busA().isBlank()
+                && h.mains().isBlank()
+                && last > 0
+                && (lowest(b) == last + 1 || lowest(b) == last + 2);
     }
 
     private static int lastPage(Directory d) {

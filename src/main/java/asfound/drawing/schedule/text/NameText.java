@@ -19,7 +19,8 @@ public final class NameText {
     private static final Pattern OF_THE_SHEET = Pattern.compile(
             "\\b(?:schedules?|directory|directories|details?|diagram|legend|notes?|data|location|voltage|volts|designation"
                     + "|information|type|name|total|totals|connected|load|loads|phase|rating|mounting|fed|from|continued"
-                    + "|cover|door|size|sheet|lists?|circuits?|per|shall|only|is|are|was|located|supplied|serves|records?)\\b",
+                    + "|cover|door|size|sheet|lists?|listings?|reports?|print-?outs?|summary|index"
+                    + "|circuits?|per|shall|only|is|are|was|located|supplied|serves|records?)\\b",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern KIND =
