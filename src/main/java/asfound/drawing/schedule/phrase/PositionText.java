@@ -19,6 +19,8 @@ import java.util.stream.IntStream;
 public record PositionText(List<Integer> numbers, List<Integer> phases, String raw) {
 
     static final int HIGHEST = 400;
+    /** So many positions follow from the first to the last of {@code 19 to 42}. */
+    private static final int LONGEST_RUN = 36;
 
     private static final Pattern AROUND = Pattern.compile("[*†‡§]+$|[.)]$|^\\(");
     private static final Pattern DIGITS = Pattern.compile("\\d+");
@@ -28,7 +30,7 @@ public record PositionText(List<Integer> numbers, List<Integer> phases, String r
     private static final String LEADS = "cCwWpPnN#";
 
     private static final Pattern LIST =
-            Pattern.compile("\\d{1,3}(?:\\s*(?:[-–—,/&+;]|\\s|and|to)\\s*\\d{1,3})*", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("\\d{1,3}(?:\\s*(?:[-–—,/&+;]|\\s|and|to|thru|through)\\s*\\d{1,3})*", Pattern.CASE_INSENSITIVE);
     private static final Pattern PHASE = Pattern.compile("L[123]|[RYB]");
     private static final String PHASE_LETTERS = "LRYBTlrybt";
     private static final Pattern FIRST_TO_LAST = Pattern.compile(".*L1\\s*[-–]\\s*(\\d{1,2}\\s*)?L3");
@@ -135,9 +137,10 @@ public record PositionText(List<Integer> numbers, List<Integer> phases, String r
         List<Integer> numbers = new ArrayList<>();
         Matcher m = DIGITS.matcher(t);
         while (m.find()) numbers.add(Integer.valueOf(m.group()));
+        int apart = numbers.size() == 2 && t.indexOf('t') + t.indexOf('T') > -2 ? LONGEST_RUN : 6;
         for (int i = 0; i < numbers.size(); i++) {
             if (numbers.get(i) < 1 || numbers.get(i) > HIGHEST) return Optional.empty();
-            if (i > 0 && (numbers.get(i) <= numbers.get(i - 1) || numbers.get(i) - numbers.get(i - 1) > 6))
+            if (i > 0 && (numbers.get(i) <= numbers.get(i - 1) || numbers.get(i) - numbers.get(i - 1) > apart))
                 return Optional.empty();
         }
         return numbers.size() > 6 ? Optional.empty() : Optional.of(new PositionText(numbers, List.of(), raw));

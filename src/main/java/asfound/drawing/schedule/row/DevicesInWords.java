@@ -1,12 +1,10 @@
 package asfound.drawing.schedule.row;
 
 import asfound.drawing.schedule.table.Side;
-import asfound.drawing.schedule.text.DeviceText;
+import asfound.drawing.schedule.text.DeviceInWords;
 import asfound.drawing.schedule.text.Role;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Devices written behind what they feed, on cards that have no column for them: {@code Range 40A 2P}. Only where most entries
@@ -15,10 +13,6 @@ import java.util.regex.Pattern;
 final class DevicesInWords {
 
     private static final int ROWS = 4;
-
-    private static final Pattern BEHIND = Pattern.compile(
-            "(.*\\p{L}.*?)[\\s,(–-]+(\\d{1,3}\\s*A(?:MPS?)?(?:[\\s,/]*[1-3]\\s*-?\\s*P(?:OLES?)?)?)\\)?",
-            Pattern.CASE_INSENSITIVE);
 
     private DevicesInWords() {}
 
@@ -32,14 +26,12 @@ final class DevicesInWords {
         for (Row row : said)
             match(row).ifPresent(m -> {
                 Row.Cell whole = row.cell(Role.DESCRIPTION).orElseThrow();
-                row.replace(Role.DESCRIPTION, new Row.Cell(m.group(1).strip(), whole.box(), whole.further()));
-                row.put(Role.DEVICE, new Row.Cell(m.group(2), whole.box(), whole.further()));
+                row.replace(Role.DESCRIPTION, new Row.Cell(m.load(), whole.box(), whole.further()));
+                row.put(Role.DEVICE, new Row.Cell(m.device(), whole.box(), whole.further()));
             });
     }
 
-    private static Optional<Matcher> match(Row row) {
-        Matcher m = BEHIND.matcher(row.text(Role.DESCRIPTION));
-        boolean device = m.matches() && DeviceText.parse(m.group(2)).isPresent();
-        return device ? Optional.of(m) : Optional.empty();
+    private static Optional<DeviceInWords> match(Row row) {
+        return DeviceInWords.of(row.text(Role.DESCRIPTION));
     }
 }

@@ -9,20 +9,24 @@ import java.util.stream.IntStream;
 
 /**
  * Devices written with their first and last pole, {@code 7-9}, where positions are counted one by one down a column: 6 stands before
- * it, 10 behind it, and 8 nowhere else. Where they are odd on one side and even on the other, {@code 7-9} is 7 and 9.
+ * it, 10 behind it, and 8 nowhere else. {@code 27 to 30} are all four. Where they are odd on one side and even on the other, {@code 7-9} is 7 and 9.
  */
 final class FirstToLast {
 
     private static final Pattern WRITTEN = Pattern.compile("\\d{1,3}\\s*[-–—]\\s*\\d{1,3}");
 
+    private static final Pattern IN_WORDS =
+            Pattern.compile("\\d{1,3}\\s*(?:to|thru|through)\\s*\\d{1,3}", Pattern.CASE_INSENSITIVE);
+
     private FirstToLast() {}
 
     static List<Spine.Token> of(List<Spine.Token> tokens) {
-        if (tokens.stream().noneMatch(FirstToLast::mayBe)) return List.copyOf(tokens);
+        if (tokens.stream().noneMatch(t -> mayBe(t) || isInWords(t))) return List.copyOf(tokens);
         Set<Integer> all = new HashSet<>();
         tokens.forEach(t -> all.addAll(t.text().numbers()));
+        boolean oneByOne = all.stream().map(n -> n % 2).distinct().count() == 2;
         return IntStream.range(0, tokens.size())
-                .mapToObj(i -> isOne(tokens, i, all) ? whole(tokens.get(i)) : tokens.get(i))
+                .mapToObj(i -> isOne(tokens, i, all) || oneByOne && isRunInWords(tokens.get(i), all) ? whole(tokens.get(i)) : tokens.get(i))
                 .toList();
     }
 
@@ -42,15 +46,27 @@ final class FirstToLast {
         return before && behind && tokens.size() > 1 && !all.contains(first + 1);
     }
 
+    private static boolean isInWords(Spine.Token t) {
+        return !t.text().isWay()
+                && t.text().numbers().size() == 2
+                && IN_WORDS.matcher(t.text().raw().strip()).matches();
+    }
+
+    /** {@code 27 to 30}, and none of those between has a row of its own. */
+    private static boolean isRunInWords(Spine.Token t, Set<Integer> all) {
+        return isInWords(t)
+                && IntStream.range(t.text().first() + 1, last(t)).noneMatch(all::contains);
+    }
+
     private static int last(Spine.Token t) {
         List<Integer> numbers = t.text().numbers();
         return numbers.get(numbers.size() - 1);
     }
 
     private static Spine.Token whole(Spine.Token t) {
-        int first = t.text().first();
-        PositionText text = new PositionText(
-                List.of(first, first + 1, first + 2), List.of(), t.text().raw());
+        List<Integer> all =
+                IntStream.rangeClosed(t.text().first(), last(t)).boxed().toList();
+        PositionText text = new PositionText(all, List.of(), t.text().raw());
         return new Spine.Token(text, t.phrase());
     }
 }

@@ -202,6 +202,7 @@ public final class SpineFinder {
                 && above.get(0).left() < spine.right() + 0.2 * spine.size()
                 && above.get(0).right() > spine.left() - 0.2 * spine.size()
                 && !isOfTitle(above.get(0))
+                && !RunningText.ends(above.get(0), phrases)
                 && phrases.meanings().weigh(above.get(0)).entrySet().stream()
                         .anyMatch(e -> e.getKey() != Role.PANEL && e.getValue() >= 0.8);
         return !otherwise && run.size() >= UNHEADED_ROWS && spine.regular() >= 0.75 && areOnceEach(spine)

@@ -8,6 +8,7 @@ import asfound.drawing.schedule.phrase.PanelAbove;
 import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.spine.Spine;
+import asfound.drawing.schedule.text.DeviceInWords;
 import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.Labels;
 import asfound.drawing.schedule.text.Look;
@@ -152,7 +153,7 @@ final class PlainSides {
         Column description = side.roles().get(Role.DESCRIPTION);
         if (description == null || !side.roles().values().containsAll(side.columns())) return false;
         double words = description.texts().stream()
-                .mapToInt(t -> t.split(" ").length)
+                .mapToInt(t -> DeviceInWords.of(t).map(DeviceInWords::load).orElse(t).split(" ").length)
                 .average()
                 .orElse(0);
         return words <= WORDS && side.columns().stream().allMatch(c -> isHeadedByNothing(side, c));

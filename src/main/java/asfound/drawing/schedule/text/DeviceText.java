@@ -26,7 +26,7 @@ public record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
             "(?<trip>\\d+)\\s*AT\\b|(?<frame>\\d+)\\s*AF\\b|(?<ma>\\d+)\\s*MA\\b|(?<ka>\\d+(?:\\.\\d+)?)\\s*KA\\b"
                     + "|(?<plus>\\d)\\s*P?\\s*\\+\\s*N\\b|(?<poles>\\d)\\s*-?\\s*P(?:OLES?|H)?(?![A-Z])"
                     + "|(?<amps>\\d+(?:\\.\\d+)?)\\s*A(?:MPS?|MPERES?)?(?![A-Z])"
-                    + "|(?<word>SPN|SP&N|TPN|TP&N|DPN|SP|DP|TP|FP|4P)(?![A-Z])|(?<number>\\d+(?:\\.\\d+)?)|(?<letters>[A-Z]+)");
+                    + "|(?<word>SINGLE|DOUBLE|TRIPLE|SPN|SP&N|TPN|TP&N|DPN|SP|DP|TP|FP|4P)(?![A-Z])|(?<number>\\d+(?:\\.\\d+)?)|(?<letters>[A-Z]+)");
 
     private static final Set<String> POLES = Set.of("SPN", "SP", "TPN", "TP", "DPN", "DP", "FP");
     private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d{3}(?!\\d))");
