@@ -188,6 +188,82 @@ class HeaderValuesTest {
     }
 
     @Test
+    void lugs_that_feed_a_further_panel_are_not_those_of_the_mains() throws IOException {
+        assertThat(mains("MAINS: 150A MCB W/ ISOLATED SUB-FEED LUGS")).isEqualTo("BREAKER 150");
+        assertThat(mains("MAINS: 225A MCB, FEED-THRU LUGS")).isEqualTo("BREAKER 225");
+        assertThat(mains("MAINS: 100A MAIN BREAKER WITH DOUBLE LUGS")).isEqualTo("BREAKER 100");
+        assertThat(mains("MAINS: MLO W/ FEED-THRU LUGS")).isEqualTo("LUGS -");
+        assertThat(mains("MAINS: 225A MAIN LUGS ONLY, SUB-FEED LUGS")).isEqualTo("LUGS -");
+    }
+
+    private static String mains(String said) throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 30, "PANEL: LP-4").text(40, 42, said).twoSided(70);
+            Header header = s.directory().header();
+            return header.mains().value().map(Mains::name).orElse("") + " "
+                    + header.mainA().value().map(String::valueOf).orElse("-");
+        }
+    }
+
+    @Test
+    void a_key_to_abbreviations_makes_no_lugs_of_a_main_breaker() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.twoSided(40);
+            s.text(40, 130, "PANEL LP-4");
+            s.text(120, 130, "MAINS: 225A MCB W/ FEED-THRU LUGS");
+            s.text(40, 160, "ABBREVIATIONS");
+            s.line(172, new double[] {40, 90}, "MLO", "MAIN LUGS ONLY");
+            s.line(182, new double[] {40, 90}, "MCB", "MAIN CIRCUIT BREAKER");
+            Header header = s.directory().header();
+            assertThat(header.mains().value()).contains(Mains.BREAKER);
+            assertThat(header.mainA().value()).contains(225);
+        }
+    }
+
+    @Test
+    void the_number_of_a_breaker_in_the_main_board_is_no_rating_of_the_mains() throws IOException {
+        Header header = Readings.table(
+                        "Board,DB-K\nFed from,Main DB CB 22\nMain,80 A circuit breaker\n\nCkt,Poles,Trip,Description\n"
+                                + "1,1,20,Lights\n2,1,20,Plugs\n3,1,20,Geyser\n4,1,20,Stove\n")
+                .header();
+        assertThat(header.mainA().value()).contains(80);
+        assertThat(header.fedFrom().or("")).isEqualTo("Main DB CB 22");
+    }
+
+    @Test
+    void a_panel_that_is_called_sp_says_nothing_of_phases() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 30, "DB NO.: PDB-2A");
+            s.text(160, 30, "FED FROM: SUB-PANEL SP-2");
+            s.text(320, 30, "SYSTEM: 415/240 V, 3 PHASE, 4 WIRE");
+            s.twoSided(70);
+            assertThat(s.directory().header().phases().value()).contains(3);
+        }
+    }
+
+    @Test
+    void bus_and_fault_rating_are_read_from_sentences_that_go_on_below() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 30, "PANEL 2H-CR");
+            s.text(
+                    40,
+                    42,
+                    "Panelboard 2H-CR is located in Electrical Room 2-117 and is fed from ATS-CR2. It is rated 400 amperes,");
+            s.text(
+                    40,
+                    54,
+                    "480Y/277 volts, 3 phase, 4 wire, with a 250 ampere main circuit breaker, and has a short circuit rating of");
+            s.text(40, 66, "35,000 amperes RMS symmetrical. Enclosure is NEMA 1, surface mounted.");
+            s.twoSided(90);
+            Header header = s.directory().header();
+            assertThat(header.busA().value()).contains(400);
+            assertThat(header.mainA().value()).contains(250);
+            assertThat(header.interruptingKA().value()).contains(35.0);
+            assertThat(header.fedFrom().or("")).isEqualTo("ATS-CR2");
+        }
+    }
+
+    @Test
     void fewer_circuits_than_the_header_says_are_told() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 40, "PANEL: LP-4");

@@ -31,7 +31,8 @@ import java.util.regex.Pattern;
 /** Puts together a header from what regions around a directory say; the first region that says a thing is believed. */
 final class HeaderBuilder {
 
-    private static final Pattern KILOAMPERES = Pattern.compile("k\\.?a|aic|a\\.i\\.c", Pattern.CASE_INSENSITIVE);
+    private static final Pattern KILOAMPERES =
+            Pattern.compile("k\\.?a|aic|a\\.i\\.c|amperes? (?:rms|sym)", Pattern.CASE_INSENSITIVE);
     /** The fault current that a tester measured, which is no rating. */
     private static final Pattern PROSPECTIVE =
             Pattern.compile("\\b(?:Ipf|Ipscc?|PSCC?|PFC)\\b[\\s:=]*[\\d.,]+\\s*(?:kA)?", Pattern.CASE_INSENSITIVE);

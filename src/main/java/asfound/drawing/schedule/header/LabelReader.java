@@ -20,6 +20,9 @@ import java.util.regex.Pattern;
 /** Finds the labels among the phrases around a directory, and the value that each announces. */
 final class LabelReader {
 
+    private static final Pattern BOARD = Pattern.compile(
+            "main\\s+(?:S?M?DB|MSB|panel(?:board)?|switch\\s?(?:board|gear|room)|(?:distribution|electrical)\\s+\\S+|board)\\b(?![\\s:]*(?:breaker|main)s?\\b)",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern RUN_INTO = Pattern.compile("^(?:from|by)(?=\\p{Lu})");
     private static final Pattern OF = Pattern.compile("for|of|to", Pattern.CASE_INSENSITIVE);
     private static final Pattern OWN_NAME = Pattern.compile("S?M?DB\\s\\d", Pattern.CASE_INSENSITIVE);
@@ -167,6 +170,10 @@ final class LabelReader {
         if (label.field() == Field.DESIGNATION
                 && !label.marked()
                 && OWN_NAME.matcher(p.text()).lookingAt()) return true;
+        // 'Main DB CB 22', 'Main switchboard': what feeds the panel
+        if (label.field() == Field.MAIN
+                && !label.marked()
+                && BOARD.matcher(p.text()).lookingAt()) return true;
         return label.field() == Field.OTHER
                 && !label.marked()
                 && meanings.name(p).isPresent();

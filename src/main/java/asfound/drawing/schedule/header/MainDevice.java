@@ -19,6 +19,9 @@ final class MainDevice {
     private static final Pattern LUGS =
             Pattern.compile("\\bM\\.?L\\.?O\\b|MAIN LUGS|LUGS ONLY", Pattern.CASE_INSENSITIVE);
 
+    /** The weight of a value behind its label and a colon. */
+    private static final int MARKED = 3;
+
     private final Sheet sheet;
     private Stated<Integer> bus = Stated.blank();
     private Stated<Integer> rating = Stated.blank();
@@ -33,8 +36,18 @@ final class MainDevice {
      * does not.
      */
     void labelled(List<Value> values) {
-        if (mains.isBlank()) for (Value v : values) if (isMain(v)) main(v);
+        boolean breaker = values.stream().anyMatch(MainDevice::isMarkedBreaker);
+        if (mains.isBlank())
+            for (Value v : values) if (isMain(v) && !(breaker && v.weight() < MARKED && isLugs(v))) main(v);
         for (Value v : values) if (v.field() == Field.MAINS_RATING) mainsRating(v);
+    }
+
+    /** {@code MAINS: 225A MCB}: what stands behind a label without a colon, as in a key, does not make lugs of it. */
+    private static boolean isMarkedBreaker(Value v) {
+        return v.field() == Field.MAIN
+                && v.weight() >= MARKED
+                && RatingText.mainOf(v.text()).isPresent()
+                && !isLugs(v);
     }
 
     private static boolean isMain(Value v) {
@@ -64,6 +77,8 @@ final class MainDevice {
     }
 
     private static boolean isLugs(Value v) {
+        // 'MLO    MAIN LUGS ONLY': a key tells what the letters mean, and nothing of this panel
+        if (v.field() == Field.MAIN_LUGS && LUGS.matcher(v.text()).find()) return false;
         return v.field() == Field.MAIN_LUGS && !NO.matcher(v.text()).matches()
                 || RatingText.mains(v.text()).filter(m -> m == Mains.LUGS).isPresent()
                 || NONE.matcher(v.text()).matches();

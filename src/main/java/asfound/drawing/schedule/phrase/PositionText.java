@@ -29,8 +29,8 @@ public record PositionText(List<Integer> numbers, List<Integer> phases, String r
     /** With what the words before a position begin. */
     private static final String LEADS = "cCwWpPnN#";
 
-    private static final Pattern LIST =
-            Pattern.compile("\\d{1,3}(?:\\s*(?:[-–—,/&+;]|\\s|and|to|thru|through)\\s*\\d{1,3})*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern LIST = Pattern.compile(
+            "\\d{1,3}(?:\\s*(?:[-–—,/&+;]|\\s|and|to|thru|through)\\s*\\d{1,3})*", Pattern.CASE_INSENSITIVE);
     private static final Pattern PHASE = Pattern.compile("L[123]|[RYB]");
     private static final String PHASE_LETTERS = "LRYBTlrybt";
     private static final Pattern FIRST_TO_LAST = Pattern.compile(".*L1\\s*[-–]\\s*(\\d{1,2}\\s*)?L3");

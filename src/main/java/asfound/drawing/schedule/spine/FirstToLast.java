@@ -26,7 +26,9 @@ final class FirstToLast {
         tokens.forEach(t -> all.addAll(t.text().numbers()));
         boolean oneByOne = all.stream().map(n -> n % 2).distinct().count() == 2;
         return IntStream.range(0, tokens.size())
-                .mapToObj(i -> isOne(tokens, i, all) || oneByOne && isRunInWords(tokens.get(i), all) ? whole(tokens.get(i)) : tokens.get(i))
+                .mapToObj(i -> isOne(tokens, i, all) || oneByOne && isRunInWords(tokens.get(i), all)
+                        ? whole(tokens.get(i))
+                        : tokens.get(i))
                 .toList();
     }
 
@@ -54,8 +56,7 @@ final class FirstToLast {
 
     /** {@code 27 to 30}, and none of those between has a row of its own. */
     private static boolean isRunInWords(Spine.Token t, Set<Integer> all) {
-        return isInWords(t)
-                && IntStream.range(t.text().first() + 1, last(t)).noneMatch(all::contains);
+        return isInWords(t) && IntStream.range(t.text().first() + 1, last(t)).noneMatch(all::contains);
     }
 
     private static int last(Spine.Token t) {

@@ -7,6 +7,7 @@ import asfound.drawing.schedule.phrase.NamedDevices;
 import asfound.drawing.schedule.phrase.NumbersWithPhase;
 import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
+import asfound.drawing.schedule.phrase.RunningText;
 import asfound.drawing.schedule.phrase.Titles;
 import asfound.drawing.schedule.spine.Spine.Token;
 import asfound.drawing.schedule.text.Role;

@@ -153,7 +153,8 @@ final class PlainSides {
         Column description = side.roles().get(Role.DESCRIPTION);
         if (description == null || !side.roles().values().containsAll(side.columns())) return false;
         double words = description.texts().stream()
-                .mapToInt(t -> DeviceInWords.of(t).map(DeviceInWords::load).orElse(t).split(" ").length)
+                .mapToInt(t ->
+                        DeviceInWords.of(t).map(DeviceInWords::load).orElse(t).split(" ").length)
                 .average()
                 .orElse(0);
         return words <= WORDS && side.columns().stream().allMatch(c -> isHeadedByNothing(side, c));

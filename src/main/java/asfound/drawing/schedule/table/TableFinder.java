@@ -211,7 +211,9 @@ public final class TableFinder {
     private static boolean isNoChance(Spine s) {
         if (s.headed()) return s.tokens().size() > 2;
         return s.tokens().size() >= PLAIN_ROWS
-                && s.tokens().stream().anyMatch(t -> t.text().numbers().size() > 1 && !t.text().isWay());
+                && s.tokens().stream()
+                        .anyMatch(
+                                t -> t.text().numbers().size() > 1 && !t.text().isWay());
     }
 
     private static Box boxOf(Spine s) {

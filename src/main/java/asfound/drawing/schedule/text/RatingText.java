@@ -9,15 +9,21 @@ import java.util.regex.Pattern;
 public final class RatingText {
 
     private static final Pattern KA = Pattern.compile(
-            "(\\d+(?:\\.\\d+)?)\\s*(?:KA(?:IC)?\\b|K\\.?A\\.?I\\.?C|K\\s*AIC|K\\b)|(\\d{1,3},?000)\\s*(?:A\\.?I\\.?C|AMPS? ?(?:SYM|RMS|INT)|A\\b ?(?:SYM|RMS|INT))",
+            "(\\d+(?:\\.\\d+)?)\\s*(?:KA(?:IC)?\\b|K\\.?A\\.?I\\.?C|K\\s*AIC|K\\b)|(\\d{1,3},?000)\\s*(?:A\\.?I\\.?C|AMP(?:ERE)?S? ?(?:SYM|RMS|INT)|A\\b ?(?:SYM|RMS|INT))",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BUS = Pattern.compile(
             "(\\d{2,4})\\s*(?:A|AMPS?|AMPERES?)?\\s*-?\\s*(?:COPPER |CU |AL |MAIN )?(?:BUS(?:SING|ED|BARS?)?)\\b"
-                    + "|\\b(?:BUS(?:SING|BARS?)?(?:\\s+CHAMBER)?|PAN\\s+ASSEMBLY)(?:\\s+(?:RATING|RATED|SIZE)(?:\\s+(?:AT|FOR))?)?\\s*[-:=@(]?\\s*(\\d{2,4})\\s*A(?:MPS?)?\\b",
+                    + "|\\b(?:BUS(?:SING|BARS?)?(?:\\s+CHAMBER)?|PAN\\s+ASSEMBLY)(?:\\s+(?:RATING|RATED|SIZE)(?:\\s+(?:AT|FOR))?)?\\s*[-:=@(]?\\s*(\\d{2,4})\\s*A(?:MPS?)?\\b"
+                    + "|\\b(?:IT|PANEL(?:BOARD)?|BOARD)\\s+IS\\s+RATED\\s+(?:AT\\s+|FOR\\s+)?(\\d{2,4})\\s*A(?:MP(?:ERE)?S?)?\\b",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern LUGS = Pattern.compile(
             "\\bM\\.?L\\.?O\\b\\.?|\\bMAIN\\s+LUGS?(?:\\s+ONLY)?|\\bLUGS?\\s+ONLY|\\bLUGS\\b",
             Pattern.CASE_INSENSITIVE);
+    /** Lugs from which a further panel is fed, beside whatever the mains are: {@code 150A MCB W/ ISOLATED SUB-FEED LUGS}. */
+    private static final Pattern FURTHER_LUGS = Pattern.compile(
+            "\\b(?:FEED[-\\s]*(?:THRU|THROUGH|THR)|THRU[-\\s]*FEED|THROUGH[-\\s]*FEED|SUB[-\\s]*FEED|DOUBLE|NEUTRAL|GROUND|EQUIPMENT)[-\\s]*(?:MAIN[-\\s]*)?LUGS?\\b",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern LUGS_A = Pattern.compile(
             "(?<![\\d.,/])(\\d{2,4})\\s*-?\\s*(?:A|AMPS?|AMPERES?)?\\s*[-,(]?\\s*(?:M\\.?L\\.?O\\b|MAIN\\s+LUGS?|LUGS\\s+ONLY)"
                     + "|(?:\\bM\\.?L\\.?O\\b\\.?|\\bLUGS?(?:\\s+ONLY)?)\\s*[-,:(@]?\\s*(\\d{2,4})\\s*(?:A|AMPS?|AMPERES?)\\b",
@@ -52,9 +58,11 @@ public final class RatingText {
     }
 
     public static Optional<Integer> busOf(String text) {
-        if (!Texts.hasOne(text, "Bb") || !Texts.hasFigure(text)) return Optional.empty();
+        if (!Texts.hasOne(text, "BbIi") || !Texts.hasFigure(text)) return Optional.empty();
         Matcher m = BUS.matcher(text);
-        return m.find() ? Optional.of(Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2))) : Optional.empty();
+        if (!m.find()) return Optional.empty();
+        String amperes = m.group(1) != null ? m.group(1) : m.group(2) != null ? m.group(2) : m.group(3);
+        return Optional.of(Integer.valueOf(amperes));
     }
 
     /** An isolator or a disconnector breaks no overcurrent: what it carries is no rating of a main breaker. */
@@ -87,7 +95,8 @@ public final class RatingText {
     }
 
     public static Optional<Mains> mains(String text) {
-        if (Texts.hasOne(text, "Ll") && LUGS.matcher(text).find()) return Optional.of(Mains.LUGS);
+        if (Texts.hasOne(text, "Ll")
+                && LUGS.matcher(FURTHER_LUGS.matcher(text).replaceAll("")).find()) return Optional.of(Mains.LUGS);
         if (Texts.hasOne(text, "Bb") && BREAKER.matcher(text).find()) return Optional.of(Mains.BREAKER);
         return Optional.empty();
     }

@@ -21,7 +21,7 @@ public final class SystemText {
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern PHASES = Pattern.compile(
-            "(?<![\\d/.A-Z-])([13])\\s*-?\\s*(?:PH(?:ASES?|ASEN)?\\b\\.?|FAS(?:E[NS]?|I)\\b|[ØΦφ∅⌀])|\\b(SINGLE|THREE)[- ]PHASE|\\b(TP&?N?|SP&?N?)\\b",
+            "(?<![\\d/.A-Z-])([13])\\s*-?\\s*(?:PH(?:ASES?|ASEN)?\\b\\.?|FAS(?:E[NS]?|I)\\b|[ØΦφ∅⌀])|\\b(SINGLE|THREE)[- ]PHASE|\\b(TP&?N?|SP&?N?)\\b(?![-.#]\\d+(?!\\d|\\s*A))",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern WIRES = Pattern.compile(
             "(?<![\\d/.A-Z-])([2345])\\s*-?\\s*(?:(?:W(?:IRES?)?|FILS?|HILOS|FILI)\\b)|\\b(THREE|FOUR)[- ]WIRE|\\b(TP&?N)\\b",

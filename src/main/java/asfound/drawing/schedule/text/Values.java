@@ -22,6 +22,9 @@ public final class Values {
     private static final Pattern SENTENCE_END = Pattern.compile(
             "(?<=\\d[A-Z]?)\\.(?=\\s)|\\.(?=\\s+(?:It|Its|The|This|Main|Mains|Bus|Busbars?|Rated|Panel|Incomer|Incoming|Fault|Pan|Supply)\\s)|,?\\s+and\\s+(?:is|has)\\b|,?\\s+and(?:\\s+is)?$|\\s+[-–—/]$|\\.$|(?:[.,;]|\\s[-–—])\\s+(?=\\d{3}\\s?[YV/]|\\d+\\s?(?:A|AMP|AMPS|V|PH|PHASE|W|WIRE|KA|KAIC)\\b)",
             Pattern.CASE_INSENSITIVE);
+    /** {@code 1. 120/240 volts}: the panel named 1, and what it supplies. */
+    private static final Pattern SYSTEM_BEHIND = Pattern.compile("[.,]?\\s+\\d{3}Y?\\s?[V/]", Pattern.CASE_INSENSITIVE);
+
     /** {@code 230V single phase}: a kind of supply, and no equipment that gives it. */
     private static final Pattern SYSTEM_ALONE = Pattern.compile(
             "\\d{3}Y?(?:/\\d{3}Y?)?\\s*V(?:AC|OLTS?)?(?:[,\\s]+(?:SINGLE|TWO|THREE|FOUR|[1-5])?[\\s-]*(?:PHASE|PH|WIRE|W)\\b)*(?:[,\\s]+(?:TN-?C?-?S|TT|IT|\\d{2}\\s*HZ)\\b)*",
@@ -85,8 +88,11 @@ public final class Values {
         Matcher end = SENTENCE_END.matcher(text);
         // '2. OG corridor': a figure alone is no sentence
         while (end.find())
-            if (!isFigures(text.substring(0, end.start()).strip()))
-                return text.substring(0, end.start()).strip();
+            if (!isFigures(text.substring(0, end.start()).strip())
+                    || SYSTEM_BEHIND
+                            .matcher(text)
+                            .region(end.start(), text.length())
+                            .lookingAt()) return text.substring(0, end.start()).strip();
         return text.strip();
     }
 

@@ -1,13 +1,10 @@
-package asfound.drawing.schedule.spine;
-
-import asfound.drawing.schedule.phrase.Phrase;
-import asfound.drawing.schedule.phrase.Phrases;
+package asfound.drawing.schedule.phrase;
 
 /**
  * Sentences that tell of a panel over its list: {@code 225 amp bus, 150 amp / main breaker.} Their last line heads no column,
  * though its words be those of a heading.
  */
-final class RunningText {
+public final class RunningText {
 
     private static final int WORDS = 6;
     /** A shorter word with a full stop is an abbreviation. */
@@ -18,14 +15,15 @@ final class RunningText {
     private RunningText() {}
 
     /** Whether the line in which a text stands ends a sentence that is long or began in the line above. */
-    static boolean ends(Phrase p, Phrases phrases) {
+    public static boolean ends(Phrase p, Phrases phrases) {
         for (Phrase line : phrases.near(p.centreY(), 0.1 * p.size()))
             if (line.left() <= p.left() && line.right() >= p.right() && isFullStop(line))
                 return line.words().size() >= WORDS || goesOnFrom(line, phrases);
         return false;
     }
 
-    private static boolean isFullStop(Phrase line) {
+    /** Whether a line ends with a word and a full stop. */
+    public static boolean isFullStop(Phrase line) {
         String text = line.text();
         int stop = text.length() - 1;
         if (text.charAt(stop) != '.') return false;
