@@ -68,6 +68,16 @@ final class DrawnSheet implements AutoCloseable {
         return this;
     }
 
+    /** A text in larger type. */
+    DrawnSheet large(double x, double y, double size, String text) throws IOException {
+        out.beginText();
+        out.setFont(font, (float) size);
+        out.newLineAtOffset((float) x, (float) (height - y));
+        out.showText(text);
+        out.endText();
+        return this;
+    }
+
     /** A text that ends at {@code x}. */
     DrawnSheet toTheRight(double x, double y, String text) throws IOException {
         return text(x - font.getStringWidth(text) / 1000 * SIZE, y, text);

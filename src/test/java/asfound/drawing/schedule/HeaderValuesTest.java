@@ -264,6 +264,32 @@ class HeaderValuesTest {
     }
 
     @Test
+    void a_name_in_large_type_at_the_other_end_of_the_titles_line_is_the_panels() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.large(40, 40, 18, "HP-B").large(420, 40, 10, "Panel schedule").twoSided(80);
+            assertThat(s.directory().panel()).isEqualTo("HP-B");
+        }
+        // as small as the title it may be anything
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.large(40, 40, 10, "HP-B").large(420, 40, 10, "Panel schedule").twoSided(80);
+            assertThat(s.directory().header().designation().isBlank()).isTrue();
+        }
+    }
+
+    @Test
+    void the_part_of_a_board_that_a_sheet_shows_stands_behind_its_name() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(240, 30, "RPP-14A - SECTION 1 OF 2").text(40, 42, "FED FROM: PDU-1A").twoSided(70);
+            assertThat(s.directory().panel()).isEqualTo("RPP-14A");
+        }
+        // a section of a specification
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(240, 30, "262416 - SECTION 1 OF 2").text(40, 42, "FED FROM: PDU-1A").twoSided(70);
+            assertThat(s.directory().header().designation().isBlank()).isTrue();
+        }
+    }
+
+    @Test
     void fewer_circuits_than_the_header_says_are_told() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 40, "PANEL: LP-4");

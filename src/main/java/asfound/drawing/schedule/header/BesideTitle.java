@@ -20,6 +20,8 @@ final class BesideTitle {
     private static final Pattern FIGURE = Pattern.compile("[\\d.,/-]+");
     /** Between the two, in sizes of the larger type. */
     private static final double APART = 14;
+    /** In so much larger type than the title a name may stand at the other end of the line. */
+    private static final double LARGER = 1.3;
 
     private static final Pattern NAMELESS = Pattern.compile(
             "(?:(?:electrical |branch |distribution )?(?:panel\\s?board|panel|pnl\\.?|load\\s?cent(?:er|re)|switchboard) )?"
@@ -58,7 +60,7 @@ final class BesideTitle {
         return p != title
                 && Math.abs(p.centreY() - title.centreY()) < 0.6 * size
                 && gap(p, title) >= 0
-                && gap(p, title) < APART * size;
+                && (gap(p, title) < APART * size || p.size() > LARGER * title.size());
     }
 
     private static double gap(Phrase p, Phrase title) {

@@ -45,6 +45,11 @@ public final class Titles {
     private static final Pattern OWN_KIND = Pattern.compile(
             "^((?:SM|SUB|[A-Z])?DB[-/. ]?(?=[A-Z0-9./-]*\\d)[A-Z0-9./-]{1,12})(?=\\s+[-–—(/|·•]|,|\\s+(?i:at|in|on|near|located|situated)\\s|:|$)");
 
+    /** {@code RPP-14A - SECTION 1 OF 2}: which part of the board the table below shows. */
+    private static final Pattern SECTION_OF = Pattern.compile(
+            "^(?=\\S*[A-Z])" + NAME + "\\s*[-–—,(]\\s*(?:SECTION|SECT\\.?|SEC\\.?|TUB)\\s+\\d\\s+OF\\s+\\d\\)?$",
+            Pattern.CASE_INSENSITIVE);
+
     /** {@code BUSWAY BD-1 PLUG-IN UNITS}. */
     private static final Pattern BUSWAY =
             Pattern.compile("^BUS\\s?(?:WAY|DUCT)\\s+" + NAME + "(?=$|[\\s,;:(\\[-])", Pattern.CASE_INSENSITIVE);
@@ -62,6 +67,9 @@ public final class Titles {
         "directory",
         "circuit",
         "pillar",
+        "sect",
+        "sec.",
+        "tub",
         "db",
         "bus",
         "panneau",
@@ -162,7 +170,7 @@ public final class Titles {
     }
 
     private static Optional<String> nameBy(String t) {
-        for (Pattern p : new Pattern[] {OWN_KIND, AFTER, BEFORE, NAMED, NAME_OF_KIND, BUSWAY}) {
+        for (Pattern p : new Pattern[] {OWN_KIND, AFTER, BEFORE, NAMED, NAME_OF_KIND, SECTION_OF, BUSWAY}) {
             Matcher m = p.matcher(t);
             if (!m.find()) continue;
             String name = NameText.name(m.group(1));
