@@ -279,12 +279,16 @@ class HeaderValuesTest {
     @Test
     void the_part_of_a_board_that_a_sheet_shows_stands_behind_its_name() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
-            s.text(240, 30, "RPP-14A - SECTION 1 OF 2").text(40, 42, "FED FROM: PDU-1A").twoSided(70);
+            s.text(240, 30, "RPP-14A - SECTION 1 OF 2")
+                    .text(40, 42, "FED FROM: PDU-1A")
+                    .twoSided(70);
             assertThat(s.directory().panel()).isEqualTo("RPP-14A");
         }
         // a section of a specification
         try (DrawnSheet s = new DrawnSheet()) {
-            s.text(240, 30, "262416 - SECTION 1 OF 2").text(40, 42, "FED FROM: PDU-1A").twoSided(70);
+            s.text(240, 30, "262416 - SECTION 1 OF 2")
+                    .text(40, 42, "FED FROM: PDU-1A")
+                    .twoSided(70);
             assertThat(s.directory().header().designation().isBlank()).isTrue();
         }
     }

@@ -29,8 +29,6 @@ import java.util.Set;
 public final class TableFinder {
 
     private static final int PLAIN_ROWS = 5;
-    /** What is said of a panel over its list stands no higher, in sizes of type. */
-    private static final double OVER = 10;
 
     private final Sheet sheet;
     private final Phrases phrases;
@@ -160,7 +158,11 @@ public final class TableFinder {
                 join(plain.get(), columns, limits);
                 return;
             }
-            if (readEach(spines, limits)) return;
+            Optional<List<TypedLists.Found>> typed = new TypedLists(sheet, phrases, weights, all).of(spines, limits);
+            if (typed.isPresent()) {
+                typed.get().forEach(found -> add(found.sides(), found.columns()));
+                return;
+            }
             // what is no side may have stood in the way of one: the rest is tried without the worst
             Spine worst = sides.stream()
                     .filter(s -> poor.contains(s.spine()))
@@ -170,41 +172,6 @@ public final class TableFinder {
             if (isNoChance(worst)) unexplained.add(worst);
             spines.remove(worst);
         }
-    }
-
-    /**
-     * Lists of panels side by side as a typist sets them, each from its first position down, the one beginning further down than
-     * the other: each is read by itself, up to where the next begins; false where not all of them are such lists.
-     */
-    private boolean readEach(List<Spine> spines, Span limits) {
-        if (!spines.stream().allMatch(TableFinder::isWholeList)) return false;
-        List<List<Side>> lists = new ArrayList<>();
-        List<Columns> found = new ArrayList<>();
-        for (int s = 0; s < spines.size(); s++) {
-            Spine own = spines.get(s);
-            double left = s == 0 ? limits.left() : own.left() - 1;
-            double right = Math.min(limits.right(), nextList(own) - 1);
-            Columns columns = ColumnFinder.find(sheet, phrases, weights, List.of(own), new Span(left, right));
-            Optional<List<Side>> plain = PlainSides.of(List.of(own), columns, phrases);
-            if (plain.isEmpty()) return false;
-            lists.add(plain.get());
-            found.add(columns);
-        }
-        for (int s = 0; s < lists.size(); s++) add(lists.get(s), found.get(s));
-        return true;
-    }
-
-    /** Where another column of positions begins to the right of a list, or of what stands over it. */
-    private double nextList(Spine own) {
-        double top = own.firstY() - OVER * own.size(), next = Double.POSITIVE_INFINITY;
-        for (Spine s : all)
-            if (s.left() > own.right() && s.firstY() < own.lastY() && s.lastY() > top) next = Math.min(next, s.left());
-        return next;
-    }
-
-    /** It has no heading and begins with the first position, and odd and even ones stand in it. */
-    private static boolean isWholeList(Spine s) {
-        return !s.headed() && s.numbers().get(0) == 1 && isList(s);
     }
 
     /** Headed as positions, or counted on with several to one row, {@code 2, 4}: no other list is written so. */
@@ -353,7 +320,7 @@ public final class TableFinder {
     }
 
     /** Its numbers are neither odd ones nor even ones alone. */
-    private static boolean isList(Spine s) {
+    static boolean isList(Spine s) {
         return !s.isOdd() && !s.isEven();
     }
 
