@@ -88,6 +88,59 @@ class CellTextsTest {
         assertThat(UseText.of("", false)).isEqualTo(Use.SPACE);
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "RESERVA / SPARE",
+                "SPARE/RESERVA",
+                "RÉSERVE – SPARE",
+                "Spare (Reserve)",
+                "LIBRE / SPARE",
+                "RÉSERVE SPARE",
+                "Reserve 20A / Spare 20A"
+            })
+    void a_spare_in_two_languages_is_a_spare(String text) {
+        assertThat(UseText.of(text, true)).isEqualTo(Use.SPARE);
+        assertThat(UseText.of(text, false)).isEqualTo(Use.SPARE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ESPACIO / SPACE", "ESPACE/SPACE", "Space (espace)", "SPACE - LIBRE", "VACÍO / EMPTY"})
+    void a_space_in_two_languages_is_a_space(String text) {
+        assertThat(UseText.of(text, false)).isEqualTo(Use.SPACE);
+    }
+
+    @Test
+    void spare_or_space_is_told_by_the_device() {
+        assertThat(UseText.of("SPARE / SPACE", true)).isEqualTo(Use.SPARE);
+        assertThat(UseText.of("SPARE / SPACE", false)).isEqualTo(Use.SPACE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "RESERVA / SPARE PUMP",
+                "SPARE / RECEPT RM 4",
+                "Pompe de réserve / Spare pump",
+                "ESPACE CLIENTS / CUSTOMER SPACE",
+                "RECEPTACLES / SPARE",
+                "SPARE SPACE",
+                "RESERVE BANK LIGHTS"
+            })
+    void what_names_a_load_beside_such_a_word_is_a_load(String text) {
+        assertThat(UseText.of(text, true)).isEqualTo(Use.LOAD);
+    }
+
+    @Test
+    void the_full_stop_of_an_abbreviation_is_not_of_the_dots_after_it() {
+        assertThat(Texts.withoutLeader("MACHINE SHED LTS. ..............")).isEqualTo("MACHINE SHED LTS.");
+        assertThat(Texts.withoutLeader("SPARE ..............")).isEqualTo("SPARE");
+        assertThat(Texts.withoutLeader("SPARE..............")).isEqualTo("SPARE");
+        assertThat(Texts.withoutLeader("SPARE . . . . . . .")).isEqualTo("SPARE");
+        assertThat(Texts.withoutLeader("SPARE. . . . . . . .")).isEqualTo("SPARE");
+        assertThat(Texts.withoutLeader("PUMP-OUT STA.")).isEqualTo("PUMP-OUT STA.");
+    }
+
     @Test
     void lines_of_one_entry_are_put_together_as_they_were_broken() {
         assertThat(Texts.continued("Display case 3-", "door cooler")).isEqualTo("Display case 3-door cooler");

@@ -3,6 +3,7 @@ package asfound.drawing.schedule.text;
 import asfound.model.Blanks;
 import java.text.Normalizer;
 import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What a cell says without saying a value: nothing, a dash, a ditto; and how lines of one cell are put together. */
@@ -93,7 +94,20 @@ public final class Texts {
     /** Without the dots or the line that lead from an entry to the next column, or that a form has to write upon. */
     public static String withoutLeader(String text) {
         boolean none = text.isEmpty() || ".·…_".indexOf(text.charAt(text.length() - 1)) < 0;
-        return none ? text : LEADER.matcher(text).replaceAll("");
+        if (none) return text;
+        Matcher leader = LEADER.matcher(text);
+        if (!leader.find()) return text;
+        return text.substring(0, leader.start() + (isOfAbbreviation(text, leader.start()) ? 1 : 0));
+    }
+
+    /** {@code LTS. .......}: the full stop stands against the word, and a blank before the leader's close dots. */
+    private static boolean isOfAbbreviation(String text, int at) {
+        return at > 0
+                && text.charAt(at) == '.'
+                && at + 3 < text.length()
+                && Character.isWhitespace(text.charAt(at + 1))
+                && !Character.isWhitespace(text.charAt(at + 2))
+                && !Character.isWhitespace(text.charAt(at + 3));
     }
 
     /** Puts a further line to a text: a word broken at its own hyphen or slash is put together again. */

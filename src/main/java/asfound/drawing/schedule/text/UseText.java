@@ -13,11 +13,11 @@ public final class UseText {
     private static final String RATED = "(?:\\s*[-,/(]?\\s*\\d+\\s*(?:AMP|A|P|/\\s*\\d)\\b)*";
 
     private static final Pattern SPARE = Pattern.compile(AROUND
-            + "(?:(?:SPARES?|SPARE (?:BREAKER|BKR|CB|DEVICE|MCB|WAY|CIRCUIT|CKT)|FUTURE SPARE|UNUSED(?: BREAKER)?|R[EÉ]SERVE|RESERVIERT|RESERVA|RISERVA)"
+            + "(?:(?:SPARES?|SPARE (?:BREAKER|BKR|CB|DEVICE|MCB|WAY|CIRCUIT|CKT)|FUTURE SPARE|UNUSED(?: BREAKER)?|R[EÉ]SERVES?|RESERVIERT|RESERVAS?|RISERVA)"
             + DEVICE + "|SPR?" + RATED + ")" + AROUND);
     private static final Pattern SPACE = Pattern.compile(AROUND
-            + "(?:SPACES?|SPC|SPACE ONLY|(?:BUSSED|BUSED|PREPARED|FUTURE|EMPTY|OPEN|BLANK|UNUSED) SPACES?|SPACE (?:AVAILABLE|AVAIL|BLANK)|SPACE (?:W/|WITH) ?(?:BUS|BUSS|BUSSING|HARDWARE|HDWE)"
-            + "|PROV(?:ISION|\\.)?(?: ONLY)?|PROVISION FOR (?:FUTURE|BREAKER)|BLANK(?: WAY| PLATE)?|SPARE WAY|SPACE ?/ ?BLANK|EMPTY|VACANT|LIBRES?|LIBERO|DISPONIBLE|FREI|LEER(?:PLATZ)?|RESERVEPLATZ|VRIJ|NOT USED|UNUSED WAY|(?:POLE )?FILLERS?(?: PLATE)?)"
+            + "(?:SPACES?|ESPACES?|ESPACIOS?|SPAZIO|SPC|SPACE ONLY|(?:BUSSED|BUSED|PREPARED|FUTURE|EMPTY|OPEN|BLANK|UNUSED) SPACES?|SPACE (?:AVAILABLE|AVAIL|BLANK)|SPACE (?:W/|WITH) ?(?:BUS|BUSS|BUSSING|HARDWARE|HDWE)"
+            + "|PROV(?:ISION|\\.)?(?: ONLY)?|PROVISION FOR (?:FUTURE|BREAKER)|BLANK(?: WAY| PLATE)?|SPARE WAY|SPACE ?/ ?BLANK|EMPTY|VACANTE?S?|VAC[IÍ]O|VIDE|LEEG|LIVRE|LIBRES?|LIBERO|DISPONIBLE|FREI|LEER(?:PLATZ)?|RESERVEPLATZ|VRIJ|NOT USED|UNUSED WAY|(?:POLE )?FILLERS?(?: PLATE)?)"
             + DEVICE + AROUND);
 
     private static final Pattern LOAD =
@@ -30,7 +30,16 @@ public final class UseText {
 
     private static final List<String> BEGINS = List.of(
             "SP", "FU", "UNU", "RES", "RÉS", "RIS", "BUS", "PRE", "PRO", "EMP", "OPE", "BLA", "VAC", "LIB", "DISP",
-            "FREI", "LEER", "VRIJ", "NOT", "POLE", "FIL");
+            "FREI", "LEE", "VRIJ", "NOT", "POLE", "FIL", "ESP", "LIV", "VID");
+
+    /** Parts one word for a spare or a space from its fellow: {@code RESERVA / SPARE}, {@code SPARE (RÉSERVE)}. */
+    private static final Pattern BETWEEN = Pattern.compile("\\s*[-–—/|,;()\\[\\]]+\\s*");
+
+    private static final Pattern BLANKS = Pattern.compile(" ");
+
+    /** Words that say no more than that it is free: of a spare or of a space, their fellow tells. */
+    private static final Pattern FREE = Pattern.compile(
+            "EMPTY|UNUSED|NOT USED|VACANTE?S?|VAC[IÍ]O|VIDE|LEEG|LIVRE|LIBRES?|LIBERO|DISPONIBLE|FREI|VRIJ");
 
     /** The longest word for a load, {@code circuit}. */
     private static final int LONGEST = 7;
@@ -60,6 +69,31 @@ public final class UseText {
         if (!mayBeFree(text)) return Use.LOAD;
         if (SPACE.matcher(text).matches()) return rated && text.startsWith("UNUSED") ? Use.SPARE : Use.SPACE;
         if (SPARE.matcher(text).matches()) return Use.SPARE;
-        return Use.LOAD;
+        return ofFellows(text, rated);
+    }
+
+    /** A text of nothing but words for a spare or a space, as a sheet in two languages has them. */
+    private static Use ofFellows(String text, boolean rated) {
+        Use between = ofParts(BETWEEN.split(text), rated);
+        if (between != Use.LOAD || text.indexOf(' ') < 0) return between;
+        // one below the other; two of one language are two entries
+        String[] words = BLANKS.split(text);
+        boolean alike = words.length != 2 || words[0].startsWith("SPA") && words[1].startsWith("SPA");
+        return alike ? Use.LOAD : ofParts(words, rated);
+    }
+
+    private static Use ofParts(String[] parts, boolean rated) {
+        boolean spare = false, space = false, several = false;
+        for (String part : parts) {
+            if (part.isEmpty()) continue;
+            boolean free = FREE.matcher(part).matches();
+            boolean isSpace = SPACE.matcher(part).matches();
+            if (!free && !isSpace && !SPARE.matcher(part).matches()) return Use.LOAD;
+            several |= spare || space || free;
+            spare |= !free && !isSpace;
+            space |= !free && isSpace;
+        }
+        if (!several) return Use.LOAD;
+        return spare && (rated || !space) ? Use.SPARE : Use.SPACE;
     }
 }
