@@ -22,6 +22,11 @@ final class TypedRules {
     /** The widest gap between the letters of one drawn line, in sizes of its type. */
     private static final double GAP = 2.5;
 
+    /** A full stop stands so close to its word, in sizes of its type. */
+    private static final double CLOSE = 0.2;
+    /** Where a blank stands between two dots, the step is so many times that from one to the next. */
+    private static final double BLANK = 1.5;
+
     /** Letters of one line stand no further above each other, in sizes of type. */
     private static final double LEVEL = 0.2;
     /** Letters may stand so many points above the page. */
@@ -194,10 +199,19 @@ final class TypedRules {
             if (j - i >= FEWEST_DOTS) {
                 boolean behind = i > 0 && follows(line[i - 1], line[i], 1);
                 boolean before = j < line.length && follows(line[j - 1], line[j], 1);
-                if (behind || before) for (int k = i; k < j; k++) gone.set(line[k]);
+                int first = behind && isOfWord(line, i) ? i + 1 : i;
+                if (behind || before) for (int k = first; k < j; k++) gone.set(line[k]);
             }
             i = Math.max(j, i + 1);
         }
+    }
+
+    /** {@code LTS. .....}: the full stop of an abbreviation, close to its word and with a blank before the dots that follow. */
+    private boolean isOfWord(int[] line, int dot) {
+        if (!follows(line[dot - 1], line[dot], CLOSE)) return false;
+        double own = letters[line[dot]].box().x(),
+                second = letters[line[dot + 1]].box().x();
+        return second - own > BLANK * (letters[line[dot + 2]].box().x() - second);
     }
 
     private void bars() {

@@ -57,6 +57,27 @@ class PrintedListsTest {
     }
 
     @Test
+    void the_full_stop_of_an_abbreviation_is_not_of_the_leader_behind_it() throws IOException {
+        Directory d = typed(
+                "CKT SERVES                        AMP P",
+                "  1 MACHINE SHED LTS. ............ 20 1",
+                "  2 WELL PUMP .................... 20 1",
+                "  3 OFFICE RECEPTS................ 20 1",
+                "  4 YARD LTS. . . . . . . . . . .  20 1",
+                "  5 SPARE. . . . . . . . . . . . . 20 1",
+                "  6 PUMP-OUT STA. ................ 20 1");
+        assertThat(Readings.circuits(d))
+                .containsExactly(
+                        "[1] MACHINE SHED LTS.",
+                        "[2] WELL PUMP",
+                        "[3] OFFICE RECEPTS",
+                        "[4] YARD LTS",
+                        "[5] SPARE",
+                        "[6] PUMP-OUT STA.");
+        assertThat(d.problems()).isEmpty();
+    }
+
+    @Test
     void bars_and_dashes_are_the_rules_of_a_table() throws IOException {
         Directory d = typed(
                 "+----+------------------+-------+",
