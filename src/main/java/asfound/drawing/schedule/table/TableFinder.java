@@ -277,10 +277,14 @@ public final class TableFinder {
 
     private void add(List<Side> panel, Columns columns) {
         Optional<List<Side>> across = panel.size() == 1 ? AcrossWays.of(panel.get(0), phrases) : Optional.empty();
-        List<Side> shared = across.isPresent()
-                ? across.get()
-                : panel.size() == 2 ? SharedLoads.split(panel.get(0), panel.get(1)) : panel;
+        List<Side> shared =
+                across.isPresent() ? across.get() : panel.size() == 2 ? shared(panel.get(0), panel.get(1)) : panel;
         tables.add(table(shared, columns));
+    }
+
+    private List<Side> shared(Side left, Side right) {
+        List<Side> split = SharedLoads.split(left, right);
+        return LoadsInHalves.split(split.get(0), split.get(1), phrases).orElse(split);
     }
 
     private static boolean belongs(List<Side> panel, Side next) {
