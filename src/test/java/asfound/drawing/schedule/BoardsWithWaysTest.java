@@ -47,6 +47,37 @@ class BoardsWithWaysTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"R,W,B", "R,Y,B", "'Red ','White ','Blue '"})
+    void colours_before_their_ways_are_counted_across(String a, String b, String c) throws IOException {
+        Directory d = Readings.only(coloursFirst(a, b, c));
+        assertThat(d.circuits().stream().map(Directory.Circuit::position)).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9);
+        assertThat(d.problems()).isEmpty();
+    }
+
+    @Test
+    void letters_before_numbers_that_are_no_colours_of_three_phases_are_no_ways() throws IOException {
+        ScheduleReading read = coloursFirst("R", "Y", "W");
+        assertThat(read.directories())
+                .allMatch(d -> d.isDoubtful() && !d.problems().isEmpty());
+    }
+
+    private static ScheduleReading coloursFirst(String a, String b, String c) throws IOException {
+        String[] phases = {a, b, c};
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "DB4 - Workshop distribution");
+            s.line(60, AT, "Cct", "Amps", "Circuit");
+            for (int r = 0; r < 9; r++)
+                s.line(
+                        74 + 14 * r,
+                        AT,
+                        phases[r % 3] + (1 + r / 3),
+                        r == 7 ? "" : "20",
+                        r == 7 ? "BLANK" : "GPO ROOM " + r);
+            return s.read();
+        }
+    }
+
+    @ParameterizedTest
     @CsvSource({
         "DB SCHEDULE FOR LDB-3,LDB-3",
         "DB SCHEDULE – DB-E0,DB-E0",

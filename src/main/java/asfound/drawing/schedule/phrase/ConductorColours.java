@@ -14,8 +14,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Ways whose phases are named by the colours of their conductors: {@code 1 Br}, {@code 1 Bl}, {@code 1 Gr}. Which phase a colour
- * means, and whether {@code Bl} is black or blue, only all the colours of the sheet tell; where they fit no sequence in use, or
+ * Ways whose phases are named by the colours of their conductors: {@code 1 Br}, {@code 1 Bl}, {@code 1 Gr}, or
+ * {@code R1}, {@code W1}, {@code B1}. Which phase a colour means, and whether {@code Bl} is black or blue, only all the colours of the sheet tell; where they fit no sequence in use, or
  * more than one that disagree, no position is made of them.
  */
 public final class ConductorColours {
@@ -55,7 +55,13 @@ public final class ConductorColours {
             "(?:BROWN|BRN|BR|BN|BLACK|BLK|BLUE|BLU|BL|BK|BU|GREY|GRAY|GRY|GR|GY|RED|YELLOW|YEL|WHITE" + "|WHT|[RYBW])";
     private static final Pattern WAY = Pattern.compile(
             "(\\d{1,2})\\s*[-./ ]?\\s*(" + ANY + "(?:\\s*[-,/&+ ]\\s*" + ANY + "){0,2})", Pattern.CASE_INSENSITIVE);
+    private static final Pattern COLOUR_FIRST = Pattern.compile(
+            "(" + ANY + ")\\s*[-./ ]?\\s*(\\d{1,2})((?:\\s*[,/&+ ]?\\s*" + ANY + "\\s*[-./ ]?\\s*\\2(?!\\d)){0,2})",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern WORD = Pattern.compile("[A-Z]+");
+
+    /** With what a colour begins. */
+    private static final String LETTERS = "BGRYWbgryw";
 
     private final List<Colour> sequence;
 
@@ -71,15 +77,29 @@ public final class ConductorColours {
     private record Way(int number, List<Colour> colours) {}
 
     private static Optional<Way> written(String text) {
-        if (text.length() > LONGEST || text.isEmpty() || !Character.isDigit(text.charAt(0))) return Optional.empty();
+        if (text.length() > LONGEST || text.isEmpty()) return Optional.empty();
+        if (LETTERS.indexOf(text.charAt(0)) >= 0) return colourFirst(text.strip());
+        if (!Character.isDigit(text.charAt(0))) return Optional.empty();
         // it ends with a colour's word or letter
         if (!Character.isLetter(text.strip().charAt(text.strip().length() - 1))) return Optional.empty();
         Matcher m = WAY.matcher(text.strip());
         if (!m.matches()) return Optional.empty();
+        return Optional.of(new Way(Integer.parseInt(m.group(1)), colours(m.group(2))));
+    }
+
+    /** {@code W1}; most words that begin with such a letter end with no figure. */
+    private static Optional<Way> colourFirst(String text) {
+        if (!Character.isDigit(text.charAt(text.length() - 1))) return Optional.empty();
+        Matcher m = COLOUR_FIRST.matcher(text);
+        if (!m.matches()) return Optional.empty();
+        return Optional.of(new Way(Integer.parseInt(m.group(2)), colours(m.group(1) + " " + m.group(3))));
+    }
+
+    private static List<Colour> colours(String written) {
         List<Colour> colours = new ArrayList<>();
-        Matcher word = WORD.matcher(m.group(2).toUpperCase(Locale.ROOT));
+        Matcher word = WORD.matcher(written.toUpperCase(Locale.ROOT));
         while (word.find()) colours.add(colour(word.group()));
-        return Optional.of(new Way(Integer.parseInt(m.group(1)), colours));
+        return colours;
     }
 
     private static Colour colour(String word) {
