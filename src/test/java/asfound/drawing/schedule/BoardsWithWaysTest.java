@@ -122,6 +122,38 @@ class BoardsWithWaysTest {
         }
     }
 
+    @Test
+    void a_device_of_three_poles_under_the_last_phase_makes_it_no_other_column_than_those_of_the_others()
+            throws IOException {
+        double[] at = {40, 70, 160, 200, 290, 330, 420};
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 30, "DISTRIBUTION BOARD DB-A");
+            s.line(50, new double[] {110, 240, 370}, "R PHASE", "Y PHASE", "B PHASE");
+            s.line(64, at, "WAY", "DESCRIPTION", "MCB (A)", "DESCRIPTION", "MCB (A)", "DESCRIPTION", "MCB (A)");
+            s.line(80, at, "1", "Water cooler", "16", "Sockets", "20", "Split unit", "25");
+            for (int w = 2; w <= 5; w++) {
+                s.line(66 + 14 * w, new double[] {40, 200, 420}, "" + w, "Pump " + w, "32 TP");
+                s.rule(60, 56 + 14 * w, 470, 56 + 14 * w);
+            }
+            s.rule(60, 56, 470, 56);
+            s.line(66 + 14 * 6, at, "6", "SPARE", "16", "SPARE", "16", "BLANK", "");
+            Directory d = s.directory();
+            assertThat(Readings.circuits(d))
+                    .containsExactly(
+                            "[1] Water cooler",
+                            "[2] Sockets",
+                            "[3] Split unit",
+                            "[4, 5, 6] Pump 2",
+                            "[7, 8, 9] Pump 3",
+                            "[10, 11, 12] Pump 4",
+                            "[13, 14, 15] Pump 5",
+                            "[16] SPARE",
+                            "[17] SPARE",
+                            "[18] BLANK");
+            assertThat(d.problems()).isEmpty();
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({"R PHASE,Y PHASE,B PHASE", "L1,L2,L3"})
     void a_row_for_each_way_and_the_three_phases_side_by_side_is_read_whatever_the_cables(String a, String b, String c)

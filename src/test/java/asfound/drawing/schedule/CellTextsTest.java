@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import asfound.drawing.schedule.phrase.PositionText;
 import asfound.drawing.schedule.text.DeviceText;
+import asfound.drawing.schedule.text.SystemText;
 import asfound.drawing.schedule.text.Texts;
 import asfound.drawing.schedule.text.UseText;
 import asfound.model.Directory.Use;
@@ -139,6 +140,13 @@ class CellTextsTest {
         assertThat(Texts.withoutLeader("SPARE . . . . . . .")).isEqualTo("SPARE");
         assertThat(Texts.withoutLeader("SPARE. . . . . . . .")).isEqualTo("SPARE");
         assertThat(Texts.withoutLeader("PUMP-OUT STA.")).isEqualTo("PUMP-OUT STA.");
+    }
+
+    @Test
+    void a_name_with_a_number_says_nothing_of_phases() {
+        assertThat(SystemText.phases("SUB-PANEL SP-2", false)).isEmpty();
+        assertThat(SystemText.phases("40A SP&N", false)).contains(1);
+        assertThat(SystemText.phases("63A TPN isolator", false)).contains(3);
     }
 
     @Test

@@ -98,11 +98,11 @@ public final class Reliability {
         int highest = drafts.stream().mapToInt(d -> d.positions().get(0)).max().orElse(0);
         for (int way = 1; (way - 1) * AcrossWays.PHASES < highest; way++) {
             int first = (way - 1) * AcrossWays.PHASES + 1;
-            long said = drafts.stream()
+            List<Draft> saying = drafts.stream()
                     .filter(d -> d.positions().get(0) >= first && d.positions().get(0) < first + AcrossWays.PHASES)
                     .filter(d -> !d.saysNothing())
-                    .count();
-            if (said == 1) out.add(way);
+                    .toList();
+            if (saying.size() == 1 && saying.get(0).positions().size() == 1) out.add(way);
         }
         return out;
     }

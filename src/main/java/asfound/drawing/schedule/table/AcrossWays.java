@@ -51,9 +51,15 @@ public final class AcrossWays {
         return out.stream().map(AcrossWays::device).distinct().count() == 1 ? Optional.of(out) : Optional.empty();
     }
 
-    /** What is told of a device, from left to right; sizes of cable may be such that nobody knows them for what they are. */
+    /**
+     * What is told of a device, from left to right; sizes of cable may be such that nobody knows them for what they are. Where a
+     * device of three poles is written under one phase, {@code 40 TP}, that alone has devices and the others have ratings.
+     */
     private static List<Role> device(Side side) {
-        return side.sequence().stream().filter(OF_DEVICE::contains).toList();
+        return side.sequence().stream()
+                .filter(OF_DEVICE::contains)
+                .map(r -> r == Role.DEVICE ? Role.RATING : r)
+                .toList();
     }
 
     /** The phase stands over its columns together, above their own headings. */

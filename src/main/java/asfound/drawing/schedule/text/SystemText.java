@@ -20,9 +20,11 @@ public final class SystemText {
             "(?:1(?:00|10|15|20|27|33)|2(?:00|08|20|30|40|77)|3(?:47|80|90)|4(?:00|15|16|40|60|80)|5(?:25|50|75)|6(?:00|60|90))(?:\\.0)?(?:\\s*V)?|\\d{3}\\s*V",
             Pattern.CASE_INSENSITIVE);
 
+    /** {@code SP-2} is a name. */
     private static final Pattern PHASES = Pattern.compile(
             "(?<![\\d/.A-Z-])([13])\\s*-?\\s*(?:PH(?:ASES?|ASEN)?\\b\\.?|FAS(?:E[NS]?|I)\\b|[ØΦφ∅⌀])|\\b(SINGLE|THREE)[- ]PHASE|\\b(TP&?N?|SP&?N?)\\b(?![-.#]\\d+(?!\\d|\\s*A))",
             Pattern.CASE_INSENSITIVE);
+
     private static final Pattern WIRES = Pattern.compile(
             "(?<![\\d/.A-Z-])([2345])\\s*-?\\s*(?:(?:W(?:IRES?)?|FILS?|HILOS|FILI)\\b)|\\b(THREE|FOUR)[- ]WIRE|\\b(TP&?N)\\b",
             Pattern.CASE_INSENSITIVE);
