@@ -1,11 +1,11 @@
 package asfound.drawing.schedule.doubt;
 
-import asfound.drawing.page.Rule;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
 import asfound.drawing.schedule.device.Draft;
 import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
+import asfound.drawing.schedule.row.Strikes;
 import asfound.model.Box;
 import asfound.model.Directory;
 import asfound.model.Place;
@@ -19,7 +19,8 @@ import java.util.TreeSet;
 
 /**
  * Texts that a line was drawn through on the sheet, as whoever corrects a directory by hand does. Whether such an entry is gone,
- * moved or only noted so is for a person to say: it is read as it stands, told, and the circuit counts as not read in full.
+ * moved or only noted so is for a person to say: it is read as it stands, or left out where other words stand beside it, told,
+ * and the circuit counts as not read in full.
  *
  * @param positions of the circuits that hold such a text
  * @param ofHeader what is said of the panel holds one
@@ -28,14 +29,8 @@ import java.util.TreeSet;
 public record StruckThrough(Set<Integer> positions, boolean ofHeader, List<Problem> problems) {
 
     private static final String REMEDY = "Look whether the entry still holds.";
-    /** The line runs so near to the middle of the letters, in sizes of type. */
-    private static final double MIDDLE = 0.22;
     /** A word's middle lies no further from that of its phrase, in sizes of type. */
     private static final double LEVEL = 0.35;
-    /** It covers so much of each word. */
-    private static final double COVERED = 0.85;
-    /** So many lines as long as it, one above the other, are the rulings of a table. */
-    private static final int RULINGS = 3;
 
     /** The confidence of a reading in which such texts stand. */
     public double confidence(double of) {
@@ -58,21 +53,27 @@ public record StruckThrough(Set<Integer> positions, boolean ofHeader, List<Probl
             if (text.isEmpty()) continue;
             int position = d.positions().get(0);
             positions.add(position);
-            problems.add(problem(sheet.place(d.box()), "Position " + position + " holds", text));
+            problems.add(problem(sheet.place(d.box()), "Position " + position + " holds", text, isRead(d, text)));
         }
         boolean ofHeader = false;
         for (Box box : said) {
             String text = in(sheet, phrases, box);
             if (text.isEmpty()) continue;
             ofHeader = true;
-            problems.add(problem(sheet.place(box), "The header holds", text));
+            problems.add(problem(sheet.place(box), "The header holds", text, true));
         }
         return new StruckThrough(positions, ofHeader, List.copyOf(problems));
     }
 
-    private static Problem problem(Place place, String where, String text) {
-        return new Problem(
-                place, where + " text that is struck through: '" + text + "'; it was read as it stands.", REMEDY);
+    private static Problem problem(Place place, String where, String text, boolean read) {
+        String what = read ? "it was read as it stands." : "what stands beside it was read.";
+        return new Problem(place, where + " text that is struck through: '" + text + "'; " + what, REMEDY);
+    }
+
+    /** It is part of what was read of a circuit, as where nothing else stands beside it. */
+    private static boolean isRead(Draft d, String struck) {
+        String read = " " + d.description() + " " + d.ratingA().raw() + " ";
+        return read.contains(" " + struck + " ");
     }
 
     /** The words of an area that a line runs through; empty where there are none. */
@@ -82,7 +83,7 @@ public record StruckThrough(Set<Integer> positions, boolean ofHeader, List<Probl
         if (own.isEmpty() || isClear(sheet, own)) return "";
         for (Phrase p : own)
             if (box.contains(p.centreX(), p.centreY()))
-                for (Word w : p.words()) if (isStruck(sheet, w)) struck.add(w.text());
+                for (Word w : p.words()) if (Strikes.isStruck(sheet, w)) struck.add(w.text());
         return struck.toString();
     }
 
@@ -92,24 +93,7 @@ public record StruckThrough(Set<Integer> positions, boolean ofHeader, List<Probl
         for (Phrase p : fromTheTop) for (Word w : p.words()) size = Math.max(size, w.size());
         double first = fromTheTop.get(0).centreY(),
                 last = fromTheTop.get(fromTheTop.size() - 1).centreY();
-        double reach = (LEVEL + MIDDLE) * size;
+        double reach = LEVEL * size + Strikes.reach(size);
         return sheet.across().between(first - reach, last + reach).isEmpty();
-    }
-
-    private static boolean isStruck(Sheet sheet, Word w) {
-        double reach = MIDDLE * w.size(), width = w.box().w();
-        // hardly a word has a line through it: what it says is looked at last
-        for (Rule r : sheet.across().between(w.centreY() - reach, w.centreY() + reach))
-            if (r.covers(w.left(), w.right()) > COVERED * width && !isRuling(sheet, r))
-                return w.text().chars().anyMatch(Character::isLetterOrDigit);
-        return false;
-    }
-
-    /** Several lines of the sheet begin and end with it. */
-    private static boolean isRuling(Sheet sheet, Rule rule) {
-        return sheet.across().all().stream()
-                        .filter(r -> Math.abs(r.from() - rule.from()) < 1 && Math.abs(r.to() - rule.to()) < 1)
-                        .count()
-                > RULINGS;
     }
 }

@@ -1,5 +1,6 @@
 package asfound.drawing.schedule.row;
 
+import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
 import asfound.drawing.schedule.column.Column;
 import asfound.drawing.schedule.column.Contents;
@@ -23,8 +24,12 @@ import java.util.regex.Pattern;
  */
 final class ColumnLines {
 
-    /** Words of one column on one level. */
-    record Line(String text, Box box) {
+    /**
+     * Words of one column on one level.
+     *
+     * @param struck all of them have a line through them
+     */
+    record Line(String text, Box box, boolean struck) {
         double y() {
             return box.centreY();
         }
@@ -32,6 +37,7 @@ final class ColumnLines {
 
     private static final Pattern FORM = Pattern.compile("_{3,}");
 
+    private final Sheet sheet;
     private final Phrases phrases;
     private final Side side;
     private final double top;
@@ -43,7 +49,8 @@ final class ColumnLines {
      * @param top where the first row begins
      * @param bottom where the last row ends
      */
-    ColumnLines(Phrases phrases, Side side, double top, double bottom) {
+    ColumnLines(Sheet sheet, Phrases phrases, Side side, double top, double bottom) {
+        this.sheet = sheet;
         this.phrases = phrases;
         this.side = side;
         this.top = top;
@@ -67,9 +74,20 @@ final class ColumnLines {
         taken.addAll(own);
         return Phrase.lines(own).stream()
                 .map(ColumnLines::written)
-                .map(Phrase::of)
-                .map(whole -> new Line(whole.text(), whole.box()))
+                .map(this::line)
                 .toList();
+    }
+
+    /** Where a line was drawn through some of the words, the others are what it says. */
+    private Line line(List<Word> words) {
+        Phrase whole = Phrase.of(words);
+        List<Word> struck =
+                words.stream().filter(w -> Strikes.isStruck(sheet, w)).toList();
+        if (struck.isEmpty() || !Strikes.arePlain(sheet, struck)) return new Line(whole.text(), whole.box(), false);
+        List<Word> left = new ArrayList<>(words);
+        left.removeIf(w -> Strikes.isRunThrough(sheet, w));
+        boolean all = left.isEmpty();
+        return new Line(all ? whole.text() : Phrase.of(left).text(), whole.box(), all);
     }
 
     /** What is written upon the line of a form, without the line. */

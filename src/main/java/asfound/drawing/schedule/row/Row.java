@@ -107,6 +107,20 @@ public final class Row {
                         Math.max(a.further(), b.further())));
     }
 
+    /** What was struck through holds no longer where something else stands in its place. */
+    void putStruck(Role role, Cell old) {
+        Cell there = cells.get(role);
+        if (there == null || !there.says()) put(role, old);
+        else
+            cells.put(
+                    role,
+                    new Cell(
+                            there.text(),
+                            there.raw(),
+                            there.box().union(old.box()),
+                            Math.max(there.further(), old.further())));
+    }
+
     /** What stands in a column, read once more. */
     void replace(Role role, Cell cell) {
         cells.put(role, cell);

@@ -8,7 +8,9 @@ import asfound.drawing.schedule.table.Side;
 import asfound.drawing.schedule.text.FrameAndTrip;
 import asfound.drawing.schedule.text.Role;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -29,7 +31,7 @@ public final class RowReader {
         rows = RowLattice.rows(sheet, phrases, side, all, top);
         double first = Math.min(top, rows.get(0).y() - 0.6 * side.spine().size());
         bottom = LastRow.bottom(sheet, phrases, side, all, rows);
-        columns = new ColumnLines(phrases, side, first, bottom);
+        columns = new ColumnLines(sheet, phrases, side, first, bottom);
         cells = new Cells(sheet, side, rows, first, bottom);
         brackets = new Brackets(sheet, side, rows);
     }
@@ -62,17 +64,20 @@ public final class RowReader {
         // each pole has its own load
         boolean device = !role.isLoad() && role != Role.PHASE;
         boolean rating = role == Role.RATING || role == Role.DEVICE;
+        Map<Row, List<Row.Cell>> struck = new LinkedHashMap<>();
         for (ColumnLines.Line line : lines) {
             Optional<Cells.Range> own = (device ? brackets.of(line, lines) : cells.beside(line, lines, bounds))
                     .or(() -> cells.rows(line.y(), bounds, alignment));
             String text = rating ? FrameAndTrip.trip(column.heading(), line.text()) : line.text();
-            if (own.isPresent())
-                rows.get(own.get().first())
-                        .put(
-                                role,
-                                new Row.Cell(
-                                        text, line.text(), line.box(), own.get().further()));
-            else strays.add(new Leftover(line.text(), line.box()));
+            if (own.isPresent()) {
+                Row row = rows.get(own.get().first());
+                Row.Cell cell =
+                        new Row.Cell(text, line.text(), line.box(), own.get().further());
+                if (line.struck())
+                    struck.computeIfAbsent(row, r -> new ArrayList<>()).add(cell);
+                else row.put(role, cell);
+            } else strays.add(new Leftover(line.text(), line.box()));
         }
+        struck.forEach((row, old) -> old.forEach(cell -> row.putStruck(role, cell)));
     }
 }
