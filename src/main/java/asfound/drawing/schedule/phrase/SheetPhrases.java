@@ -17,7 +17,8 @@ public final class SheetPhrases {
     public static Phrases of(Sheet sheet, KnownTexts known) {
         List<Word> turned = sheet.words().stream().filter(w -> !w.upright()).toList();
         Meanings meanings = new Meanings(known);
-        List<Phrase> written = WrittenNumbers.parted(BorderZones.without(Phrase.of(sheet), sheet), meanings);
+        List<Phrase> lines = TightHeaders.parted(BorderZones.without(Phrase.of(sheet), sheet), meanings);
+        List<Phrase> written = WrittenNumbers.parted(lines, meanings);
         return new Phrases(new ArrayList<>(TightHeadings.parted(written, meanings)), turned, meanings);
     }
 }
