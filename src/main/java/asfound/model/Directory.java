@@ -65,6 +65,22 @@ public record Directory(
             Stated<Double> interruptingKA,
             Stated<String> mounting) {
 
+        /** With what another header says of which this one says nothing. */
+        public Header completed(Header other) {
+            return new Header(
+                    designation.isBlank() ? other.designation : designation,
+                    location.isBlank() ? other.location : location,
+                    fedFrom.isBlank() ? other.fedFrom : fedFrom,
+                    voltage.isBlank() ? other.voltage : voltage,
+                    phases.isBlank() ? other.phases : phases,
+                    wires.isBlank() ? other.wires : wires,
+                    busA.isBlank() ? other.busA : busA,
+                    mainA.isBlank() ? other.mainA : mainA,
+                    mains.isBlank() ? other.mains : mains,
+                    interruptingKA.isBlank() ? other.interruptingKA : interruptingKA,
+                    mounting.isBlank() ? other.mounting : mounting);
+        }
+
         public static Header empty() {
             return new Header(
                     Stated.blank(),

@@ -104,7 +104,7 @@ final class ColumnHeadings {
         Meanings meanings = phrases.meanings();
         return meanings.weight(below, Role.LOAD) >= 1
                 && meanings.weigh(whole).entrySet().stream()
-                        .anyMatch(e -> e.getKey().isPhaseLoad() && e.getValue() >= 1);
+                        .anyMatch(e -> e.getKey().isPhaseLoad() && e.getValue() >= 0.8);
     }
 
     private record Line(String text, double top, double bottom, double size) {}

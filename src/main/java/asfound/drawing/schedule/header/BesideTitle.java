@@ -20,8 +20,8 @@ final class BesideTitle {
     private static final Pattern FIGURE = Pattern.compile("[\\d.,/-]+");
     /** Between the two, in sizes of the larger type. */
     private static final double APART = 14;
-    /** In so much larger type than the title a name may stand at the other end of the line. */
-    private static final double LARGER = 1.3;
+    /** In larger type than the title, by so much, a name may stand at the other end of the line. */
+    private static final double LARGER = 1.1;
 
     private static final Pattern NAMELESS = Pattern.compile(
             "(?:(?:electrical |branch |distribution )?(?:panel\\s?board|panel|pnl\\.?|load\\s?cent(?:er|re)|switchboard) )?"

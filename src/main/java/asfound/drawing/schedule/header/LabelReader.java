@@ -136,7 +136,10 @@ final class LabelReader {
                         i,
                         new Value(
                                 Values.announced(label.get().field(), rest),
-                                rest,
+                                Values.inUnitOf(
+                                        String.join(" ", words.subList(i, end)),
+                                        label.get().field(),
+                                        rest),
                                 p.box(),
                                 label.get().marked() ? 3 : 1));
                 loose(pieces.subList(told, i));
@@ -208,8 +211,17 @@ final class LabelReader {
         if (i == 0) return label;
         // 'Overcurrent device for DB:' announces a device
         boolean ofAnother = OF.matcher(words.get(i - 1)).matches();
-        return label.filter(l -> l.marked() || l.end() - i > 1 && strong(l.field()))
+        return label.filter(l -> l.marked() || isOfWords(words, i, l.end()) && strong(l.field()))
                 .filter(l -> !ofAnother || l.field() != Field.DESIGNATION);
+    }
+
+    /** It is of two words at least; the dash behind {@code 400A BUS -} is none. */
+    private static boolean isOfWords(List<String> words, int from, int to) {
+        return to - from > 1
+                && words.subList(from, to).stream()
+                                .filter(w -> w.chars().anyMatch(Character::isLetterOrDigit))
+                                .count()
+                        > 1;
     }
 
     private static boolean strong(Field field) {
@@ -222,7 +234,7 @@ final class LabelReader {
             if (label.isEmpty()) continue;
             if (label.get().marked()
                     || j > from
-                            && label.get().end() - j > 1
+                            && isOfWords(words, j, label.get().end())
                             && strong(label.get().field())) return j;
         }
         return words.size();

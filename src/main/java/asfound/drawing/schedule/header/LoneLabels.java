@@ -141,12 +141,12 @@ final class LoneLabels {
     }
 
     private static Optional<Value> above(Lone l, Beside b) {
-        return b.above().filter(p -> b.aboveFits()).map(p -> value(l.field(), p, 2));
+        return b.above().filter(p -> b.aboveFits()).map(p -> value(l, p, 2));
     }
 
-    private static Value value(Field label, Phrase p, int weight) {
-        String text = Texts.bare(p.text());
-        return new Value(Values.announced(label, text), text, p.box(), weight);
+    private static Value value(Lone label, Phrase p, int weight) {
+        String text = Values.inUnitOf(label.phrase().text(), label.field(), Texts.bare(p.text()));
+        return new Value(Values.announced(label.field(), text), text, p.box(), weight);
     }
 
     /** The value in the next cell to the right, or in the one below. */
@@ -170,7 +170,7 @@ final class LoneLabels {
         // a sheet's title announces a name as well, but less surely than a label does
         boolean title = TITLE.matcher(label.text()).find();
         int weight = title ? 1 : rightFits && marked ? MARKED : 2;
-        return value.map(p -> value(field, p, weight));
+        return value.map(p -> value(lone, p, weight));
     }
 
     /** A single upright rule parts them: however wide its cell is, the value stands in the one beside the label's. */

@@ -87,15 +87,17 @@ public final class SheetReader {
                 Table table = tables.get(t);
                 Circuits circuits = read.get(t).get(0);
                 List<Leftover> strays = leftovers.get(t);
+                HeaderText header = headers.get(t);
                 for (int last = t; other > 0 && read.get(other).size() == 1; ) {
                     done.add(other);
                     table = Halves.table(table, tables.get(other));
                     circuits = Halves.circuits(circuits, read.get(other).get(0));
                     strays = both(strays, leftovers.get(other));
+                    header = header.completed(headers.get(other));
                     last = other;
                     other = otherHalf(tables, headers, t, last);
                 }
-                parts.add(part(sheet, phrases, table, strays, headers.get(t), circuits, fallbackName));
+                parts.add(part(sheet, phrases, table, strays, header, circuits, fallbackName));
             } else
                 for (Circuits circuits : read.get(t)) {
                     List<Leftover> own = circuits == read.get(t).get(0) ? leftovers.get(t) : List.of();

@@ -4,7 +4,9 @@ import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.spine.Spine.Token;
 import asfound.drawing.schedule.text.Role;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** The numbered lists that any sheet has, its notes and its revisions, under titles of their own: their numbers are no positions. */
@@ -19,6 +21,12 @@ final class SheetLists {
     private static final double ABOVE = 5;
     /** The title begins no further left or right of the numbers, in sizes of its type. */
     private static final double BESIDE = 6;
+    /** Headings of the same table stand no further away, in sizes of type. */
+    private static final double NEAR = 40;
+
+    private static final double HEADED = 0.8;
+    private static final Set<Role> OF_DEVICES = EnumSet.of(Role.DESCRIPTION, Role.RATING, Role.DEVICE, Role.LOAD);
+
     /** A note begins no further behind its number, in sizes of its type. */
     private static final double BEHIND = 8;
     /** Letters of a note: an entry of a directory is mostly shorter, and no note is as short as a rating. */
@@ -60,10 +68,22 @@ final class SheetLists {
 
     /** Notes can be a column of a directory too. */
     private boolean isHeading(Phrase title) {
-        return phrases.near(title.centreY(), 0.5 * title.size()).stream()
-                .anyMatch(p -> phrases.meanings().weight(p, Role.POSITION) > 0
-                        && p.right() > title.left() - BESIDE * p.size()
-                        && p.left() < title.right() + BESIDE * p.size());
+        List<Phrase> line = phrases.near(title.centreY(), 0.5 * title.size());
+        return isAmongHeadings(title, line)
+                || line.stream()
+                        .anyMatch(p -> phrases.meanings().weight(p, Role.POSITION) > 0
+                                && p.right() > title.left() - BESIDE * p.size()
+                                && p.left() < title.right() + BESIDE * p.size());
+    }
+
+    /** Of several things that devices have, as {@code A/P} and {@code (VA)}, the headings stand on its line. */
+    private boolean isAmongHeadings(Phrase title, List<Phrase> line) {
+        return line.stream()
+                        .filter(p -> Math.abs(p.centreX() - title.centreX()) < NEAR * title.size())
+                        .filter(p -> OF_DEVICES.stream()
+                                .anyMatch(role -> phrases.meanings().weight(p, role) >= HEADED))
+                        .count()
+                >= 2;
     }
 
     private boolean isNote(Phrase number) {

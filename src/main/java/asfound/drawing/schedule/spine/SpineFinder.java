@@ -25,6 +25,9 @@ public final class SpineFinder {
     /** Without a heading that says so, this many rows must rise before they count as positions. */
     private static final int UNHEADED_ROWS = 4;
 
+    /** So many are at least needed to tell positions from poles. */
+    private static final int FEWEST = 3;
+
     /** So much of the rows rises under a heading of positions. */
     private static final double LEAST_RISING = 0.5;
 
@@ -62,8 +65,21 @@ public final class SpineFinder {
             for (List<Token> run : runs(column))
                 if (lists.areThese(run)) others.add(new Spine(run, Optional.empty()));
                 else accept(run).ifPresent(spines::add);
+        List<Spine> all = List.copyOf(spines);
+        spines.removeIf(s -> arePoles(s, all));
         spines.sort(Comparator.comparingDouble(Spine::firstY).thenComparingDouble(Spine::left));
         return spines;
+    }
+
+    /** One or two numbers under a word for poles, beside a column of positions that goes on: how many poles the first devices have. */
+    private boolean arePoles(Spine s, List<Spine> all) {
+        return s.headed()
+                && s.tokens().size() < FEWEST
+                && all.stream()
+                        .anyMatch(o -> o.tokens().size() > FEWEST && Math.abs(o.firstY() - s.firstY()) < 0.4 * s.size())
+                && phrases.near(s.heading().orElseThrow().centreY(), 0.1 * s.size()).stream()
+                        .filter(p -> p.left() < s.right() && p.right() > s.left())
+                        .anyMatch(p -> phrases.meanings().weight(p, Role.POLES) > 0.5);
     }
 
     /** {@code Phases: 3}: a number of the header that happens to stand over the positions. */

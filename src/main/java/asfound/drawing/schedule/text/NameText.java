@@ -11,6 +11,8 @@ public final class NameText {
 
     private static final Pattern NO_NAME = Pattern.compile(
             "\\d{1,3}(?:,\\d{3})+.*|\\d[\\d.]*\\s*(?:A|AMPS?|V|VOLTS?|K|KA|KAIC|KVA|PH|W)"
+                    // a system, and a device with its poles
+                    + "|\\d{3}Y?\\s*/\\s*\\d{2,3}Y?\\s*V?|\\d{2,4}\\s*A?[\\s/-]*[1-4]\\s?-?P(?:OLES?)?|[1-4]\\s?-?P(?:OLES?)?[\\s/-]*\\d{2,4}\\s*A?"
                     + "|(?:of|for|the|in|at)\\b.*|(?:BS|EN|IEC)(?:\\s*\\(?EN\\)?)?\\s+\\d.*|k?(?:va|w|a)|amps?|volts?|hp",
             Pattern.CASE_INSENSITIVE);
     /** {@code 2A}, {@code 12A}: floor and letter; no panel is rated so little but for 15 and 20 A. */

@@ -17,7 +17,7 @@ public final class UseText {
             + DEVICE + "|SPR?" + RATED + ")" + AROUND);
     private static final Pattern SPACE = Pattern.compile(AROUND
             + "(?:SPACES?|ESPACES?|ESPACIOS?|SPAZIO|SPC|SPACE ONLY|(?:BUSSED|BUSED|PREPARED|FUTURE|EMPTY|OPEN|BLANK|UNUSED) SPACES?|SPACE (?:AVAILABLE|AVAIL|BLANK)|SPACE (?:W/|WITH) ?(?:BUS|BUSS|BUSSING|HARDWARE|HDWE)"
-            + "|PROV(?:ISION|\\.)?(?: ONLY)?|PROVISION FOR (?:FUTURE|BREAKER)|BLANK(?: WAY| PLATE)?|SPARE WAY|SPACE ?/ ?BLANK|EMPTY|VACANTE?S?|VAC[IÍ]O|VIDE|LEEG|LIVRE|LIBRES?|LIBERO|DISPONIBLE|FREI|LEER(?:PLATZ)?|RESERVEPLATZ|VRIJ|NOT USED|UNUSED WAY|(?:POLE )?FILLERS?(?: PLATE)?)"
+            + "|PROV(?:ISION|\\.)?(?: ONLY)?|PROVISION FOR (?:FUTURE|BREAKER)|BLANK(?: WAY| PLATE)?|BLANKED(?: OFF)?|SPARE WAY|SPACE ?/ ?BLANK|EMPTY|VACANTE?S?|VAC[IÍ]O|VIDE|LEEG|LIVRE|LIBRES?|LIBERO|DISPONIBLE|FREI|LEER(?:PLATZ)?|RESERVEPLATZ|VRIJ|NOT USED|UNUSED WAY|(?:POLE )?FILLERS?(?: PLATE)?)"
             + DEVICE + AROUND);
 
     private static final Pattern LOAD =
@@ -67,6 +67,8 @@ public final class UseText {
         boolean spareWay = text.contains("SPARE WAY");
         if (spareWay && rated) return Use.SPARE;
         if (!mayBeFree(text)) return Use.LOAD;
+        // what an open breaker feeds would be written beside it
+        if (text.equals("OPEN") && !rated) return Use.SPACE;
         if (SPACE.matcher(text).matches()) return rated && text.startsWith("UNUSED") ? Use.SPARE : Use.SPACE;
         if (SPARE.matcher(text).matches()) return Use.SPARE;
         return ofFellows(text, rated);

@@ -18,6 +18,7 @@ public final class Values {
     private static final Pattern NONE = Pattern.compile("none|n/?a", Pattern.CASE_INSENSITIVE);
     private static final Pattern SUM = Pattern.compile(
             "(\\d{1,3}(?:[,']\\d{3})+|\\d+)(\\.\\d+)?\\s*(k?)\\s*(?:VA|W|A|AMPS?)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern KILO = Pattern.compile("\\bk(?:VA|W)\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern THOUSANDS = Pattern.compile("[,']");
     private static final Pattern SENTENCE_END = Pattern.compile(
             "(?<=\\d[A-Z]?)\\.(?=\\s)|\\.(?=\\s+(?:It|Its|The|This|Main|Mains|Bus|Busbars?|Rated|Panel|Incomer|Incoming|Fault|Pan|Supply)\\s)|,?\\s+and\\s+(?:is|has)\\b|,?\\s+and(?:\\s+is)?$|\\s+[-–—/]$|\\.$|(?:[.,;]|\\s[-–—])\\s+(?=\\d{3}\\s?[YV/]|\\d+\\s?(?:A|AMP|AMPS|V|PH|PHASE|W|WIRE|KA|KAIC)\\b)",
@@ -104,6 +105,13 @@ public final class Values {
     public static Optional<Integer> positions(String text) {
         Matcher m = POSITIONS.matcher(text.strip());
         return m.matches() ? Optional.of(Integer.valueOf(m.group(1))) : Optional.empty();
+    }
+
+    /** A sum with the unit that stands in its label: {@code Total connected kVA}, {@code 78.6}. */
+    public static String inUnitOf(String label, Field field, String value) {
+        boolean bare = field.isTotal() && !value.isEmpty() && Character.isDigit(value.charAt(value.length() - 1));
+        Matcher kilo = KILO.matcher(label);
+        return bare && kilo.find() ? value + " " + kilo.group() : value;
     }
 
     /** A figure with its unit, as sums are written: in VA or amperes. */
