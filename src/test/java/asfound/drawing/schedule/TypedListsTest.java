@@ -60,7 +60,11 @@ class TypedListsTest {
                             "[6, 8] Steam table",
                             "[10] Coffee urn outlet",
                             "[11] spare",
-                            "[12, 13, 14, 15, 16] empty spaces");
+                            "[12] empty spaces",
+                            "[13] empty spaces",
+                            "[14] empty spaces",
+                            "[15] empty spaces",
+                            "[16] empty spaces");
             assertThat(a.circuits().get(1).poles()).isEqualTo(2);
             assertThat(a.circuits().get(1).ratingA().value()).contains(30);
             assertThat(a.circuits().get(3).poles()).isEqualTo(3);

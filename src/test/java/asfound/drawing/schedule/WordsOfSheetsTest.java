@@ -122,4 +122,38 @@ class WordsOfSheetsTest {
             assertThat(read.get(0).header().fedFrom().or("-")).isEqualTo("DS-3");
         }
     }
+
+    @Test
+    void positions_that_are_free_together_are_so_one_by_one_and_no_device_has_four_poles_unsaid() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.typed(
+                    40,
+                    "PANEL: LP-1",
+                    "CKT        LOAD SERVED        AMPS",
+                    "1          NURSE CALL         20A",
+                    "2          UNIT HEATER        20A",
+                    "3 to 6     SPARE              20A",
+                    "7          DOCK LIGHTS        20A",
+                    "8-11       SPARE              20A",
+                    "12         GATE               20A",
+                    "13-16      KILN               20A");
+            Directory d = s.directory();
+            assertThat(Readings.circuits(d))
+                    .containsExactly(
+                            "[1] NURSE CALL",
+                            "[2] UNIT HEATER",
+                            "[3] SPARE",
+                            "[4] SPARE",
+                            "[5] SPARE",
+                            "[6] SPARE",
+                            "[7] DOCK LIGHTS",
+                            "[8] SPARE",
+                            "[9] SPARE",
+                            "[10] SPARE",
+                            "[11] SPARE",
+                            "[12] GATE",
+                            "[13, 14, 15, 16] KILN");
+            assertThat(d.unread()).containsExactly(13);
+        }
+    }
 }

@@ -70,7 +70,7 @@ final class Devices {
 
     /** The circuits. */
     List<Draft> drafts() {
-        return joined.stream().map(device -> device.draft(loads)).toList();
+        return joined.stream().flatMap(device -> device.drafts(loads).stream()).toList();
     }
 
     /** A word about each device of which another way of joining, as good as this one, makes another device. */

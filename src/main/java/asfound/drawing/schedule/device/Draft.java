@@ -23,6 +23,11 @@ public record Draft(
         Box box,
         String trouble) {
 
+    /** The same at one of its positions alone. */
+    Draft at(int position) {
+        return new Draft(List.of(position), "", 1, ratingA, description, use, List.of(), box, trouble);
+    }
+
     /** A position with nothing beside it. */
     public boolean saysNothing() {
         return isBlank() && trouble.isEmpty();

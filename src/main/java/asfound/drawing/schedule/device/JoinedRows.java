@@ -17,6 +17,9 @@ public final class JoinedRows {
     /** Said of a position whose device stands on the page before, until the pages are put together. */
     public static final String CARRIED_ON = "a mark carries on a device that begins elsewhere";
 
+    /** Without a number of poles beside it no device is taken to have more. */
+    private static final int MOST_POLES = 3;
+
     private static final String DITTO_WITH_RATING =
             "a ditto mark beside a rating of its own; nothing shows whether it is a further pole of the device above";
 
@@ -81,7 +84,16 @@ public final class JoinedRows {
         doubt = word;
     }
 
-    Draft draft(Loads loads) {
+    /** The device; each position by itself where {@code 11 to 14} say together that they are free. */
+    List<Draft> drafts(Loads loads) {
+        Draft whole = draft(loads);
+        boolean several = isMoreThanOne()
+                && whole.use() != Use.LOAD
+                && whole.loads().stream().allMatch(Stated::isBlank);
+        return several ? positions.stream().sorted().map(whole::at).toList() : List.of(whole);
+    }
+
+    private Draft draft(Loads loads) {
         String description = description();
         boolean rated = read.rating().isStated() || read.rating().isUnreadable();
         List<Stated<Double>> load = loads.of(rows, positions.size());
@@ -133,8 +145,15 @@ public final class JoinedRows {
                 && Texts.isDitto(head.text(Role.DESCRIPTION));
     }
 
+    /** It takes more positions than a device has poles, and none are printed. */
+    private boolean isMoreThanOne() {
+        return positions.size() > MOST_POLES && read.poles().isEmpty();
+    }
+
     private String trouble() {
         List<String> what = new ArrayList<>();
+        if (isMoreThanOne() && use(description(), true) == Use.LOAD)
+            what.add(positions.size() + " positions are more than the poles of one device");
         if (!read.trouble().isEmpty()) what.add(read.trouble());
         if (description().indexOf(UNTOLD) >= 0) what.add("letters of '" + description() + "' could not be told");
         if (clash > 0) what.add(read.poles().orElse(1) + " poles, and position " + clash + " has an entry of its own");

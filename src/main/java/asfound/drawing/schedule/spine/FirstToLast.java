@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
- * Devices written with their first and last pole, {@code 7-9}, where positions are counted one by one down a column: 6 stands before
- * it, 10 behind it, and 8 nowhere else. {@code 27 to 30} are all four. Where they are odd on one side and even on the other, {@code 7-9} is 7 and 9.
+ * Devices written with their first and last pole, {@code 7-9} or {@code 17-20}, where positions are counted one by one down a column:
+ * 6 stands before it, 10 behind it, and 8 nowhere else. {@code 27 to 30} are all four. Where they are odd on one side and even on the other, {@code 7-9} is 7 and 9.
  */
 final class FirstToLast {
 
@@ -36,7 +36,7 @@ final class FirstToLast {
         List<Integer> numbers = t.text().numbers();
         return !t.text().isWay()
                 && numbers.size() == 2
-                && numbers.get(1) == numbers.get(0) + 2
+                && numbers.get(1) >= numbers.get(0) + 2
                 && WRITTEN.matcher(t.text().raw().strip()).matches();
     }
 
@@ -44,8 +44,12 @@ final class FirstToLast {
         if (!mayBe(tokens.get(i))) return false;
         int first = tokens.get(i).text().first();
         boolean before = i == 0 ? first == 1 : last(tokens.get(i - 1)) == first - 1;
-        boolean behind = i + 1 == tokens.size() || tokens.get(i + 1).text().first() == first + 3;
-        return before && behind && tokens.size() > 1 && !all.contains(first + 1);
+        int last = last(tokens.get(i));
+        boolean behind = i + 1 == tokens.size() || tokens.get(i + 1).text().first() == last + 1;
+        return before
+                && behind
+                && tokens.size() > 1
+                && IntStream.range(first + 1, last).noneMatch(all::contains);
     }
 
     private static boolean isInWords(Spine.Token t) {
