@@ -156,4 +156,55 @@ class WordsOfSheetsTest {
             assertThat(d.unread()).containsExactly(13);
         }
     }
+
+    @Test
+    void more_positions_than_the_poles_that_are_printed_are_told() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.typed(
+                    40,
+                    "PANEL: LP-1",
+                    "CKT        LOAD SERVED        AMPS  POLES",
+                    "1          NURSE CALL         20    1",
+                    "2          UNIT HEATER        20    1",
+                    "3 to 6     PUMP               20    2",
+                    "7          DOCK LIGHTS        20    1",
+                    "8-11       SPARE              30    2",
+                    "12         GATE               20    1",
+                    "13 to 16   SPARE              20    1",
+                    "17-19      KILN               20    3");
+            Directory d = s.directory();
+            assertThat(d.unread()).containsExactly(3, 8);
+            assertThat(Readings.circuits(d))
+                    .containsExactly(
+                            "[1] NURSE CALL",
+                            "[2] UNIT HEATER",
+                            "[3, 4, 5, 6] PUMP",
+                            "[7] DOCK LIGHTS",
+                            "[8, 9, 10, 11] SPARE",
+                            "[12] GATE",
+                            "[13] SPARE",
+                            "[14] SPARE",
+                            "[15] SPARE",
+                            "[16] SPARE",
+                            "[17, 18, 19] KILN");
+        }
+    }
+
+    @Test
+    void a_side_with_two_devices_left_is_read_though_positions_are_called_poles() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL LP-1");
+            double[] x = {40, 80, 160, 220, 260, 340};
+            s.line(51, x, "NO.", "", "", "NO.");
+            s.line(60, x, "POLE", "LOAD SERVED", "AMPS", "POLE", "LOAD SERVED", "AMPS");
+            s.line(74, x, "1", "NURSE CALL", "20", "2", "GATE", "20");
+            double[] left = {40, 80, 160};
+            s.line(88, x, "3", "UNIT HEATER", "20", "4", "FAN", "20");
+            s.line(102, left, "5", "DOCK LIGHTS", "20");
+            s.line(116, left, "7", "STORE", "20");
+            assertThat(Readings.circuits(s.directory()))
+                    .containsExactly(
+                            "[1] NURSE CALL", "[2] GATE", "[3] UNIT HEATER", "[4] FAN", "[5] DOCK LIGHTS", "[7] STORE");
+        }
+    }
 }

@@ -88,6 +88,7 @@ public final class JoinedRows {
     List<Draft> drafts(Loads loads) {
         Draft whole = draft(loads);
         boolean several = isMoreThanOne()
+                && read.poles().orElse(1) == 1
                 && whole.use() != Use.LOAD
                 && whole.loads().stream().allMatch(Stated::isBlank);
         return several ? positions.stream().sorted().map(whole::at).toList() : List.of(whole);
@@ -145,14 +146,16 @@ public final class JoinedRows {
                 && Texts.isDitto(head.text(Role.DESCRIPTION));
     }
 
-    /** It takes more positions than a device has poles, and none are printed. */
+    /** More positions are written together than it has poles, or than any device has where none are printed. */
     private boolean isMoreThanOne() {
-        return positions.size() > MOST_POLES && read.poles().isEmpty();
+        boolean together =
+                head.token().filter(t -> t.text().numbers().size() > 1).isPresent();
+        return together && positions.size() > read.poles().orElse(MOST_POLES);
     }
 
     private String trouble() {
         List<String> what = new ArrayList<>();
-        if (isMoreThanOne() && use(description(), true) == Use.LOAD)
+        if (isMoreThanOne() && (read.poles().orElse(1) > 1 || use(description(), true) == Use.LOAD))
             what.add(positions.size() + " positions are more than the poles of one device");
         if (!read.trouble().isEmpty()) what.add(read.trouble());
         if (description().indexOf(UNTOLD) >= 0) what.add("letters of '" + description() + "' could not be told");

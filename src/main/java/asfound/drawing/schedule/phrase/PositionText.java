@@ -137,7 +137,7 @@ public record PositionText(List<Integer> numbers, List<Integer> phases, String r
         List<Integer> numbers = new ArrayList<>();
         Matcher m = DIGITS.matcher(t);
         while (m.find()) numbers.add(Integer.valueOf(m.group()));
-        int apart = numbers.size() == 2 && t.indexOf('t') + t.indexOf('T') > -2 ? LONGEST_RUN : 6;
+        int apart = numbers.size() == 2 && (t.indexOf('t') >= 0 || t.indexOf('T') >= 0) ? LONGEST_RUN : 6;
         for (int i = 0; i < numbers.size(); i++) {
             if (numbers.get(i) < 1 || numbers.get(i) > HIGHEST) return Optional.empty();
             if (i > 0 && (numbers.get(i) <= numbers.get(i - 1) || numbers.get(i) - numbers.get(i - 1) > apart))

@@ -73,10 +73,16 @@ public final class SpineFinder {
 
     /** One or two numbers under a word for poles, beside a column of positions that goes on: how many poles the first devices have. */
     private boolean arePoles(Spine s, List<Spine> all) {
-        return s.headed()
-                && s.tokens().size() < FEWEST
+        return s.tokens().size() < FEWEST
+                && isUnderPoles(s)
                 && all.stream()
-                        .anyMatch(o -> o.tokens().size() > FEWEST && Math.abs(o.firstY() - s.firstY()) < 0.4 * s.size())
+                        .anyMatch(o -> o.tokens().size() > FEWEST
+                                && Math.abs(o.firstY() - s.firstY()) < 0.4 * s.size()
+                                && !isUnderPoles(o));
+    }
+
+    private boolean isUnderPoles(Spine s) {
+        return s.headed()
                 && phrases.near(s.heading().orElseThrow().centreY(), 0.1 * s.size()).stream()
                         .filter(p -> p.left() < s.right() && p.right() > s.left())
                         .anyMatch(p -> phrases.meanings().weight(p, Role.POLES) > 0.5);

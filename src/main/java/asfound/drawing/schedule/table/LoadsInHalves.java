@@ -44,9 +44,7 @@ final class LoadsInHalves {
     /** The loads by phase, each in one column between what else the sides have; empty where they are no such loads. */
     private static Map<Role, Column> shared(Side left, Side right) {
         Map<Role, Column> out = new EnumMap<>(Role.class);
-        double first = Double.NEGATIVE_INFINITY, last = Double.POSITIVE_INFINITY;
-        first = Math.max(first, left.spine().right());
-        last = Math.min(last, right.spine().left());
+        double first = left.spine().right(), last = right.spine().left();
         for (Side side : List.of(left, right))
             for (Map.Entry<Role, Column> e : side.roles().entrySet()) {
                 Column c = e.getValue();

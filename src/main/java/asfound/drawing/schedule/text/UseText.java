@@ -1,7 +1,6 @@
 package asfound.drawing.schedule.text;
 
 import asfound.model.Directory.Use;
-import java.util.List;
 import java.util.regex.Pattern;
 
 /** What an entry is there for, told from its description. Anything that names a load is a load. */
@@ -26,16 +25,10 @@ public final class UseText {
     /** What stands around a word for a spare or a space, and with what these words begin. */
     private static final String MARKS = " *()[]<>\"'.,:;#/-";
 
-    private static final String FIRST_LETTERS = "SFURBPEOVLDN";
-
-    private static final List<String> BEGINS = List.of(
-            "SP", "FU", "UNU", "RES", "RÉS", "RIS", "BUS", "PRE", "PRO", "EMP", "OPE", "BLA", "VAC", "LIB", "DISP",
-            "FREI", "LEE", "VRIJ", "NOT", "POLE", "FIL", "ESP", "LIV", "VID");
+    private static final String BEGINS = "SFURBPEOVLDN";
 
     /** Parts one word for a spare or a space from its fellow: {@code RESERVA / SPARE}, {@code SPARE (RÉSERVE)}. */
     private static final Pattern BETWEEN = Pattern.compile("\\s*[-–—/|,;()\\[\\]]+\\s*");
-
-    private static final Pattern BLANKS = Pattern.compile(" ");
 
     /** Words that say no more than that it is free: of a spare or of a space, their fellow tells. */
     private static final Pattern FREE = Pattern.compile(
@@ -49,9 +42,7 @@ public final class UseText {
     private static boolean mayBeFree(String text) {
         int first = 0;
         while (first < text.length() && MARKS.indexOf(text.charAt(first)) >= 0) first++;
-        if (first == text.length() || FIRST_LETTERS.indexOf(text.charAt(first)) < 0) return false;
-        for (String word : BEGINS) if (text.startsWith(word, first)) return true;
-        return false;
+        return first < text.length() && BEGINS.indexOf(text.charAt(first)) >= 0;
     }
 
     /** A word that says that a position has a load, and nothing of what it is. */
@@ -79,7 +70,7 @@ public final class UseText {
         Use between = ofParts(BETWEEN.split(text), rated);
         if (between != Use.LOAD || text.indexOf(' ') < 0) return between;
         // one below the other; two of one language are two entries
-        String[] words = BLANKS.split(text);
+        String[] words = text.split(" ");
         boolean alike = words.length != 2 || words[0].startsWith("SPA") && words[1].startsWith("SPA");
         return alike ? Use.LOAD : ofParts(words, rated);
     }
