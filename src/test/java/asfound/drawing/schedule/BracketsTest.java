@@ -29,6 +29,32 @@ class BracketsTest {
         }
     }
 
+    @Test
+    void the_bracket_of_the_odd_positions_joins_no_even_ones_though_it_stands_between_both() throws IOException {
+        double[] at = {40, 80, 200, 240, 268, 400};
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 30, "PANEL LC-1").line(50, at, "C/B", "OUTLETS", "No.", "No.", "OUTLETS", "C/B");
+            String[] odd = {"LIGHTS", "EV CHARGER", "", "SOCKETS"}, even = {"FAN", "OVEN", "BOILER", "PUMP"};
+            for (int r = 0; r < 4; r++) {
+                double y = 64 + 16 * r;
+                s.line(y, at, "", odd[r], "" + (2 * r + 1), "" + (2 * r + 2), even[r], "1P-15");
+                if (r != 1 && r != 2) s.text(40, y, "1P-20");
+            }
+            s.text(40, 88, "2P-40").rule(232, 40, 232, 120);
+            s.rule(220, 75, 220, 96).rule(216, 75, 220, 75).rule(216, 96, 220, 96);
+            for (double y = 54; y < 130; y += 16) if (y != 86) s.rule(36, y, 430, y);
+            assertThat(Readings.circuits(s.directory()))
+                    .containsExactly(
+                            "[1] LIGHTS",
+                            "[2] FAN",
+                            "[3, 5] EV CHARGER",
+                            "[4] OVEN",
+                            "[6] BOILER",
+                            "[7] SOCKETS",
+                            "[8] PUMP");
+        }
+    }
+
     private static void bracket(DrawnSheet s, double first, double last) throws IOException {
         s.rule(60, first - 5, 60, last).rule(57, first - 5, 60, first - 5).rule(57, last, 60, last);
     }

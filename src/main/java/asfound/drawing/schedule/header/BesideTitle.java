@@ -23,6 +23,8 @@ final class BesideTitle {
     /** In larger type than the title, by so much, a name may stand at the other end of the line. */
     private static final double LARGER = 1.1;
 
+    private static final double MUCH_LARGER = 1.5;
+
     private static final Pattern NAMELESS = Pattern.compile(
             "(?:(?:electrical |branch |distribution )?(?:panel\\s?board|panel|pnl\\.?|load\\s?cent(?:er|re)|switchboard) )?"
                     + "(?:circuit )?(?:schedule|directory)|panel\\s?board|distribution panel(?:board)?|load\\s?cent(?:er|re)",
@@ -50,7 +52,7 @@ final class BesideTitle {
     private static boolean isName(String text) {
         return NAME.matcher(text).matches()
                 && !FIGURE.matcher(text).matches()
-                && NameText.isName(text)
+                && NameText.isNameBehindItsWord(text)
                 && !isNameless(text)
                 && Labels.at(List.of(text), 0).isEmpty();
     }
@@ -58,9 +60,16 @@ final class BesideTitle {
     private static boolean isBeside(Phrase p, Phrase title) {
         double size = Math.max(p.size(), title.size());
         return p != title
-                && Math.abs(p.centreY() - title.centreY()) < 0.6 * size
+                && (Math.abs(p.centreY() - title.centreY()) < 0.6 * size || isOverTwoLines(p, title))
                 && gap(p, title) >= 0
                 && (gap(p, title) < APART * size || p.size() > LARGER * title.size());
+    }
+
+    /** In much larger type it stands beside the title and a line over or below it. */
+    private static boolean isOverTwoLines(Phrase p, Phrase title) {
+        return p.size() > MUCH_LARGER * title.size()
+                && p.box().y() < title.box().bottom()
+                && p.box().bottom() > title.box().y();
     }
 
     private static double gap(Phrase p, Phrase title) {

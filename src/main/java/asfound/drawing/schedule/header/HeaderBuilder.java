@@ -72,6 +72,8 @@ final class HeaderBuilder {
         Map<Field, Value> here = new EnumMap<>(Field.class);
         Patience.check();
         for (Value v : region.values()) {
+            boolean sure = v.field() != Field.DESIGNATION || v.weight() == LoneLabels.MARKED;
+            if (!sure && isOfSupply(v.text(), v.box(), region)) continue;
             Value known = here.get(v.field());
             if (known == null || v.weight() > known.weight()) here.put(v.field(), v);
         }
@@ -140,9 +142,20 @@ final class HeaderBuilder {
         behindName(region);
     }
 
-    /** Takes the name from a title. */
+    /** Takes the name from a title, but not from what feeds the panel; or else from a label that does not say of what it is. */
     private void title(LabelReader.Labelled region) {
-        region.loose().forEach(this::title);
+        region.loose().stream()
+                .filter(p -> !isOfSupply(p.text(), p.box(), region))
+                .forEach(this::title);
+        known(Field.DESIGNATION).ifPresent(name::labelled);
+    }
+
+    /** {@code Panel ELS/1} in the cell under {@code Source}. */
+    private static boolean isOfSupply(String name, Box box, LabelReader.Labelled region) {
+        return region.values().stream()
+                .anyMatch(v -> v.field() == Field.FED_FROM
+                        && v.box().equals(box)
+                        && v.text().contains(Texts.bare(name)));
     }
 
     /** Takes the name from a text where it is a title, and nothing else has named the panel. */
@@ -161,7 +174,7 @@ final class HeaderBuilder {
     }
 
     private void labelled(List<Value> values) {
-        known(Field.DESIGNATION).ifPresent(name::labelled);
+        known(Field.DESIGNATION).filter(v -> v.weight() > LoneLabels.UNSURE).ifPresent(name::labelled);
         known(Field.BUS).ifPresent(main::bus);
         main.labelled(values);
         voltage = first(voltage, Field.VOLTAGE, t -> SystemText.voltageOf(t).flatMap(Voltage::parse));

@@ -20,6 +20,11 @@ final class ListHeadings {
     /** Rows stand no further apart, in sizes of type. */
     private static final double FARTHEST = 4;
 
+    /** Between two headings of one list. */
+    private static final double WIDEST = 30;
+    /** A list's title stands no further above its first heading. */
+    private static final double TITLE = 5;
+
     private static final double UNEVEN = 0.3;
 
     private final Phrases phrases;
@@ -30,6 +35,7 @@ final class ListHeadings {
     }
 
     boolean isOne(Phrase label) {
+        if (isUnderTitleOfList(label)) return true;
         if (!goesOn(label)) return false;
         List<Phrase> others = new ArrayList<>();
         for (Phrase p : phrases.near(label.centreY(), 0.4 * label.size())) if (p != label) others.add(p);
@@ -52,6 +58,19 @@ final class ListHeadings {
 
     private boolean isEntry(Phrase p) {
         return phrases.meanings().label(p).isEmpty();
+    }
+
+    /** {@code FEEDER SCHEDULE} stands over the first heading of its line, with nothing between. */
+    private boolean isUnderTitleOfList(Phrase heading) {
+        double size = heading.size();
+        Phrase first = heading;
+        List<Phrase> line = new ArrayList<>(phrases.near(heading.centreY(), 0.4 * size));
+        line.sort(Phrase.ACROSS.reversed());
+        for (Phrase p : line) if (p.right() <= first.left() && first.left() - p.right() < WIDEST * size) first = p;
+        Phrase nearest = null;
+        for (Phrase p : phrases.between(first.centreY() - TITLE * size, first.centreY() - 0.6 * size))
+            if (p.left() < first.right() + size && p.right() > first.left() - size) nearest = p;
+        return nearest != null && phrases.meanings().isForeignTitle(nearest);
     }
 
     private Optional<Phrase> below(Phrase p) {

@@ -29,7 +29,12 @@ final class LoneLabels {
     private static final int LEAST_ABOVE = 3;
 
     /** The weight of a value behind its label and a colon. */
-    private static final int MARKED = 3;
+    static final int MARKED = 3;
+    /** That of a name whose label does not say of what: a title is believed first. */
+    static final int UNSURE = 0;
+
+    private static final Pattern ANYTHING =
+            Pattern.compile("(?:equipment )?(?:mark|tag)|equipment", Pattern.CASE_INSENSITIVE);
     /** The next line begins no further off, in sizes of type. */
     private static final double LINE = 1.6;
 
@@ -71,8 +76,21 @@ final class LoneLabels {
         for (int i = 0; i < all.size(); i++) {
             Lone l = this.labels.get(i);
             boolean value = !l.label().marked() && values.contains(l.phrase().box());
-            found.add(value ? Optional.empty() : all.get(i));
+            found.add(value ? Optional.empty() : all.get(i).filter(v -> !isAnothers(v, l, all)));
         }
+    }
+
+    /** Under a title stands, to the right of its own label, the value of another. */
+    private boolean isAnothers(Value name, Lone label, List<Optional<Value>> all) {
+        if (label.field() != Field.DESIGNATION
+                || name.box().y() < label.phrase().box().bottom()) return false;
+        for (int i = 0; i < labels.size(); i++) {
+            Optional<Phrase> right = besides.get(i).right();
+            if (labels.get(i) != label
+                    && all.get(i).filter(v -> v.box().equals(name.box())).isPresent()
+                    && right.filter(p -> p.box().equals(name.box())).isPresent()) return true;
+        }
+        return false;
     }
 
     /** A label with nothing behind it in its phrase. */
@@ -170,7 +188,14 @@ final class LoneLabels {
         // a sheet's title announces a name as well, but less surely than a label does
         boolean title = TITLE.matcher(label.text()).find();
         int weight = title ? 1 : rightFits && marked ? MARKED : 2;
-        return value.map(p -> value(lone, p, weight));
+        return value.map(p -> value(lone, p, isOfAnything(lone) ? UNSURE : weight));
+    }
+
+    /** {@code MARK}, {@code TAG}: panels have such names, and so has whatever a list counts. */
+    private static boolean isOfAnything(Lone lone) {
+        return lone.field() == Field.DESIGNATION
+                && !lone.label().marked()
+                && ANYTHING.matcher(lone.phrase().text().strip()).matches();
     }
 
     /** A single upright rule parts them: however wide its cell is, the value stands in the one beside the label's. */

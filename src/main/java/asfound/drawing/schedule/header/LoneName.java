@@ -4,6 +4,7 @@ import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.text.NameText;
 import asfound.drawing.schedule.text.Value;
 import asfound.model.Box;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -26,18 +27,39 @@ final class LoneName {
     /** {@code DB-MAIN}: its first letters are those of a board, and no labels need stand beside it. */
     private static final Pattern KIND = Pattern.compile("(?:SM|SUB|[A-Z])?DB-[A-Z]{1,8}");
 
+    private static final Pattern QUOTED = Pattern.compile("^[\"'“‘]([A-Z0-9./-]+)[\"'”’]$");
+
+    /** {@code LC-1 (TYP. UNIT 1BR)}. */
+    private static final Pattern REMARK = Pattern.compile("\\s+\\([^()]*\\)$");
+    /** Of several the panel's is that in type larger by so much than all others'. */
+    private static final double LARGER = 1.25;
+
     private LoneName() {}
 
     static Optional<Phrase> in(LabelReader.Labelled region) {
         Set<Box> values = region.values().stream().map(Value::box).collect(Collectors.toSet());
         List<Phrase> names = region.loose().stream()
                 .filter(p -> !values.contains(p.box()))
-                .filter(p -> KIND.matcher(p.text()).matches()
-                        || region.values().size() >= LABELS
-                                && NAME.matcher(p.text()).matches()
-                                && !FIGURE.matcher(p.text()).matches())
-                .filter(p -> NameText.isName(p.text()))
+                .filter(p -> isName(bare(p), region.values().size() >= LABELS))
+                .sorted(Comparator.comparingDouble(p -> -p.size()))
                 .toList();
-        return names.stream().map(Phrase::text).distinct().count() == 1 ? Optional.of(names.get(0)) : Optional.empty();
+        if (names.isEmpty()) return Optional.empty();
+        Phrase first = names.get(0);
+        boolean alone = names.stream().allMatch(p -> bare(p).equals(bare(first)) || first.size() > LARGER * p.size());
+        return alone ? Optional.of(first) : Optional.empty();
+    }
+
+    /** Without what is said of it in brackets. */
+    static String bare(Phrase p) {
+        String text = p.text().endsWith(")") ? REMARK.matcher(p.text()).replaceFirst("") : p.text();
+        return QUOTED.matcher(text).replaceFirst("$1");
+    }
+
+    private static boolean isName(String text, boolean amongLabels) {
+        boolean may = KIND.matcher(text).matches()
+                || amongLabels
+                        && NAME.matcher(text).matches()
+                        && !FIGURE.matcher(text).matches();
+        return may && NameText.isName(text);
     }
 }

@@ -172,7 +172,7 @@ record NamedLine(String name, boolean title, List<Value> values, List<Phrase> re
                 placed = true;
             } else rest.add(p);
         }
-        return new NamedLine(parts.get(0).text(), true, values, rest, line);
+        return new NamedLine(NameText.name(parts.get(0).text()), true, values, rest, line);
     }
 
     /** It tells neither of the supply nor of ratings. */

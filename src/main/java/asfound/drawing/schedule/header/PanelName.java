@@ -58,7 +58,8 @@ final class PanelName {
             BesideTitle.in(region.said())
                     .ifPresent(p -> designation = Stated.of(NameText.name(p.text()), p.text(), sheet.place(p.box())));
         if (designation.isBlank())
-            LoneName.in(region).ifPresent(p -> designation = Stated.of(p.text(), p.text(), sheet.place(p.box())));
+            LoneName.in(region)
+                    .ifPresent(p -> designation = Stated.of(LoneName.bare(p), p.text(), sheet.place(p.box())));
     }
 
     /** Blank where nothing names the panel. */

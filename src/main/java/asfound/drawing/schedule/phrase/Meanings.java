@@ -130,7 +130,7 @@ public final class Meanings {
     }
 
     /** Whether it names a list of something that is no panel. */
-    boolean isForeignTitle(Phrase p) {
+    public boolean isForeignTitle(Phrase p) {
         return of(p).isForeignTitle();
     }
 

@@ -28,7 +28,13 @@ public final class Titles {
     /** Other words of the kind before it: {@code COLUMN WIDTH PANEL CWP-1}; none that refer to a panel elsewhere. */
     private static final Pattern BEFORE_KIND = Pattern.compile(
             "^(?!(?:.*\\s)?(?:to|from|in|on|at|of|by|via|for|see|the|fed|feeds|serves?|served|refer|through|with|and|is|are|all|each|per|existing|no|provide|install|connect|circuits?)\\s)"
-                    + "(?:[A-Z]{2,}[\\s-]+){1,3}?(?=" + KIND + ")",
+                    + "(?:(?:[A-Z]{2,}\\.?|\\d{3}(?:Y?/\\d{3})?\\s?V(?:OLTS?)?)[\\s-]+){1,3}?(?=" + KIND + ")",
+            Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern CAPITALS = Pattern.compile("[A-Z]{1,3}(?:-[A-Z]{1,3})?");
+
+    private static final Pattern OTHER_PANEL = Pattern.compile(
+            "\\b(?:control|fire|alarm|annunciator|patch|access|solar|door|relay|front|rear|back|side|top|end|wall|ceiling|wood|glass)\\b",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern KIND_FIRST = Pattern.compile(KIND + "\\s", Pattern.CASE_INSENSITIVE);
@@ -125,12 +131,15 @@ public final class Titles {
         Optional<String> whole = nameOf(t);
         if (whole.isPresent()) return whole;
         // behind the building's name, or the sheet's: 'ST. ORAN HOSPITAL - PANELBOARD R2D', 'Board record. Panel KX-4'
-        int before = Math.max(
-                Math.max(t.lastIndexOf(" - "), t.indexOf(". ") - 1),
-                Math.max(t.lastIndexOf(" – "), t.lastIndexOf(" — ")));
-        return before < 0 || !KIND_FIRST.matcher(t.substring(before + 3)).lookingAt()
-                ? whole
-                : nameOf(t.substring(before + 3).strip());
+        int dash = Math.max(t.lastIndexOf(" - "), Math.max(t.lastIndexOf(" – "), t.lastIndexOf(" — ")));
+        return behind(t, dash, 3).or(() -> behind(t, t.indexOf(". "), 2)).or(() -> behind(t, t.indexOf(", "), 2));
+    }
+
+    /** The name in what follows a sign, where that begins with the word for a panel. */
+    private static Optional<String> behind(String text, int sign, int length) {
+        if (sign < 0) return Optional.empty();
+        String rest = text.substring(sign + length).strip();
+        return KIND_FIRST.matcher(rest).lookingAt() ? nameOf(rest) : Optional.empty();
     }
 
     /** Whether it has a word without which nothing is a title. */
@@ -165,8 +174,15 @@ public final class Titles {
         if (placed.matches() && PlaceWords.isPlace(placed.group(2))) return Optional.of(placed.group(1));
         Matcher kind = BEFORE_KIND.matcher(t);
         return kind.lookingAt()
-                ? nameBy(t.substring(kind.end())).filter(name -> name.chars().anyMatch(Character::isDigit))
+                ? nameBy(t.substring(kind.end())).filter(name -> Texts.hasFigure(name) || isNameAtEnd(name, t))
                 : Optional.empty();
+    }
+
+    /** {@code KITCHEN PANEL HP}; what has a panel to control it, or to see through, is no board. */
+    private static boolean isNameAtEnd(String name, String title) {
+        return title.endsWith(name)
+                && CAPITALS.matcher(name).matches()
+                && !OTHER_PANEL.matcher(title).find();
     }
 
     private static Optional<String> nameBy(String t) {

@@ -31,7 +31,9 @@ final class Brackets {
         // between the cells of a worksheet nothing is drawn by hand
         if (rows.isEmpty() || sheet.place(boxOf(side)) instanceof Place.InRow) return;
         for (Rule r : sheet.down().between(side.left() - 2 * size, side.right() + 2 * size)) {
-            if (r.length() > (MOST_ROWS + 1) * side.spine().pitch() || isOfCell(sheet, r, size)) continue;
+            if (r.length() > (MOST_ROWS + 1) * side.spine().pitch()
+                    || isOfCell(sheet, r, size)
+                    || isAnothers(sheet, r, side)) continue;
             int first = -1, last = -1;
             for (int i = 0; i < rows.size(); i++)
                 if (rows.get(i).y() > r.from() - 0.3 * size && rows.get(i).y() < r.to() + 0.3 * size) {
@@ -49,6 +51,25 @@ final class Brackets {
     /** A rule of the table ends where it does. */
     private static boolean isOfCell(Sheet sheet, Rule upright, double size) {
         return touches(sheet, upright.from(), upright.at(), size) || touches(sheet, upright.to(), upright.at(), size);
+    }
+
+    /** It stands beyond a rule that ends this side, and its ends do not point back to it. */
+    private boolean isAnothers(Sheet sheet, Rule upright, Side side) {
+        double x = upright.at(), y = (upright.from() + upright.to()) / 2;
+        boolean before = x < side.left(), behind = x > side.right();
+        if (!before && !behind) return false;
+        double edge = before ? side.left() + size : side.right() - size;
+        boolean barred = sheet.down().between(Math.min(x, edge) + TOUCHES, Math.max(x, edge) - TOUCHES).stream()
+                .anyMatch(r -> r.passes(y) && r.length() > upright.length());
+        return barred && !pointsTo(sheet, upright, before);
+    }
+
+    private boolean pointsTo(Sheet sheet, Rule upright, boolean right) {
+        return sheet.across().between(upright.from() - TOUCHES, upright.from() + TOUCHES).stream()
+                .anyMatch(r -> r.length() < RULING * size
+                        && (right
+                                ? Math.abs(r.from() - upright.at()) < TOUCHES
+                                : Math.abs(r.to() - upright.at()) < TOUCHES));
     }
 
     private static boolean touches(Sheet sheet, double y, double x, double size) {

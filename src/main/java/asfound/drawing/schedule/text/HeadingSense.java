@@ -18,7 +18,7 @@ enum HeadingSense {
     LOAD("load"),
     PANEL("panel", "panelboard", "pnl", "board", "db", "switchboard", "loadcentre", "loadcenter"),
     NAMED("id", "name", "ref", "reference", "designation", "tag", "mark", "code"),
-    DESCRIBED("description", "served", "serves", "serving", "designation", "service", "name"),
+    DESCRIBED("description", "desc", "descr", "served", "serves", "serving", "designation", "desig", "service", "name"),
     OF_PHASE("l1", "l2", "l3", "red", "yellow", "blue"),
     TESTED("zs", "impedance", "time", "disconnection", "ohm", "ohms", "points", "method"),
     CURRENT("capacity", "current"),

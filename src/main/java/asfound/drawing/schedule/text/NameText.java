@@ -21,21 +21,36 @@ public final class NameText {
     private static final Pattern OF_THE_SHEET = Pattern.compile(
             "\\b(?:schedules?|directory|directories|details?|diagram|legend|notes?|data|location|voltage|volts|designation"
                     + "|information|type|name|total|totals|connected|load|loads|phase|rating|mounting|fed|from|continued"
-                    + "|cover|door|size|sheet|lists?|listings?|reports?|print-?outs?|summary|index"
+                    + "|cover|door|size|sheet|lists?|listings?|reports?|print-?outs?|summary|index|by|typed|posted|prepared|revised|printed"
                     + "|circuits?|per|shall|only|is|are|was|located|supplied|serves|records?)\\b",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern KIND =
-            Pattern.compile("^(?:panel(?:board)?|pnl\\.?|distribution board)\\s+(?=\\S)", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("^(?:panel(?:\\s?board)?|pnl\\.?|distribution board)\\s+(?=\\S)", Pattern.CASE_INSENSITIVE);
     private static final Pattern CONTINUED =
             Pattern.compile("\\s*\\(?\\s*\\b(?:continued|cont'?d|cont\\.?)\\b\\s*\\.?\\)?$", Pattern.CASE_INSENSITIVE);
-    private static final Pattern IN_BRACKETS = Pattern.compile(
-            "(?<=\\d\\S{0,6})\\s+\\((?:sections?|sect?\\.|part|existing|new|relocated|revised|isolated ground|ig|emergency|normal"
-                    + "|critical|life safety|equipment branch|standby|ups|double tub)\\b[^()]*\\)?$",
+    /** Where a name may end: behind a figure, or behind so few capitals as no word of running text has. */
+    private static final String OWN = "(?:(?<=\\d\\S{0,6})|(?<=^[A-Z]{1,4})|(?<=^[A-Z]{1,4}-[A-Z]{1,5}))";
+
+    /** What is said of a panel behind its name. */
+    private static final String REMARK =
+            "(?:sections?|sect?\\.|part|existing|exist\\.|new|relocated|revised|replaced|to remain|isolated ground|ig|emergency|normal"
+                    + "|critical|life safety|equipment branch|standby|ups|double tub|typ(?:ical)?|fed|see)";
+
+    private static final Pattern IN_BRACKETS =
+            Pattern.compile(OWN + "\\s+\\((?:" + REMARK + "\\b[^()]*|[ENR]|EX\\.?)\\)?$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern REMARK_BEHIND_DASH =
+            Pattern.compile(OWN + "\\s+[-–—]\\s+" + REMARK + "\\b.*$|(?<=\\S)\\s+[-–—]+$", Pattern.CASE_INSENSITIVE);
+    /** {@code DB-01 (12 WAY TP&N)}, {@code LP-1 42 POLE}: how large it is, and no part of its name. */
+    private static final Pattern SIZE = Pattern.compile(
+            OWN
+                    + "(?:\\s+[-–—]\\s+|,?\\s+)\\(?\\d{1,3}\\s*-?\\s*(?:ways?|circuits?|ckts?|poles?|spaces?)\\b[^()]*\\)?$",
             Pattern.CASE_INSENSITIVE);
-    /** {@code DB-01 (12 WAY TP&N)}: how large it is, and no part of its name. */
-    private static final Pattern SIZE_IN_BRACKETS = Pattern.compile(
-            "(?<=\\d\\S{0,6})\\s+\\(\\d{1,3}\\s*-?\\s*(?:ways?|circuits?|ckts?|poles?|spaces?)\\b[^()]*\\)?$",
+    /** {@code LP-1, 225A, MLO}: what it is rated for. */
+    private static final Pattern RATED = Pattern.compile(
+            OWN
+                    + "(?:\\s+[-–—]\\s+|,?\\s+)(?=\\d{2,4}\\s*A(?:MPS?|MPERES?)?\\b|\\d{3}Y?\\s*/\\s*\\d{3}|\\d{3}\\s*V(?:OLTS?|AC)?\\b"
+                    + "|[13]\\s?(?:PH|PHASE|Ø)\\b|M\\.?L\\.?O\\b|M\\.?C\\.?B\\b).*$",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern WITH_VOLTAGE = Pattern.compile(
@@ -45,8 +60,20 @@ public final class NameText {
             "(?<=\\d\\S{0,6})\\s+[-–—](?:\\s+.*)?$|(?<=^(?:[A-Z]|[A-Z]{1,4}-[A-Z]{1,5}))\\s+[-–—]\\s+\\p{L}{4}.*$");
     private static final Pattern QUOTES = Pattern.compile("^[\"'“”‘’(\\[_]+|[\"'“”‘’)\\],;:_.]+$");
 
+    /** {@code 'C' Section 1}: what stands behind the quotes is no part of the name. */
+    private static final Pattern QUOTED =
+            Pattern.compile("^[\"'“‘]([A-Z0-9][A-Z0-9./# -]{0,11})[\"'”’](?:[\\s,(–—-].*)?$", Pattern.CASE_INSENSITIVE);
+    /** {@code 2NRA Section 1}, {@code 2NRA - SECT. 2 OF 2}: which part of the board is shown. */
+    private static final Pattern SECTION = Pattern.compile(
+            "[\\s,–—(-]+(?:SECTION|SECT\\.?|SEC\\.?)\\s*(?:NO\\.?\\s*|#\\s*)?\\d(?:\\s+OF\\s+\\d)?\\)?$",
+            Pattern.CASE_INSENSITIVE);
+
     /** {@code H, hall closet}: where the panel stands. */
     private static final Pattern BEHIND_COMMA = Pattern.compile("^([A-Z0-9][A-Z0-9./#-]{0,11}),\\s+(?=\\p{L}{3}).*$");
+
+    /** {@code LP-1: Kitchen}: what it serves. */
+    private static final Pattern BEHIND_COLON =
+            Pattern.compile("^((?=\\S*\\d)[A-Z0-9][A-Z0-9./#-]{0,11}):\\s+(?=\\p{L}{3}).*$");
 
     private NameText() {}
 
@@ -68,11 +95,16 @@ public final class NameText {
         String t = text.strip();
         t = replaced(t, "dDpP", KIND, "");
         t = replaced(t, "cC", CONTINUED, "");
+        t = replaced(t, "\"'“‘", QUOTED, "$1");
+        t = replaced(t, "cC", SECTION, "");
         t = PlacedName.of(t).map(PlacedName::name).orElse(t);
         t = replaced(t, "/", WITH_VOLTAGE, "$1");
-        t = replaced(t, "(", SIZE_IN_BRACKETS, "");
+        t = replaced(t, "0123456789Mm", RATED, "");
+        t = replaced(t, "0123456789", SIZE, "");
         t = replaced(t, ",", BEHIND_COMMA, "$1");
+        t = replaced(t, ":", BEHIND_COLON, "$1");
         t = replaced(t, "-–—", BEHIND_DASH, "");
+        t = replaced(t, "-–—", REMARK_BEHIND_DASH, "");
         t = replaced(t, "(", IN_BRACKETS, "");
         String bare = (isWithin(t) ? t : QUOTES.matcher(t).replaceAll("")).strip();
         // a bracket within the name keeps its other half

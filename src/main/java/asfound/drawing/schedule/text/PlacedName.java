@@ -34,7 +34,8 @@ public record PlacedName(String name, String place) {
             Pattern.compile("^" + NAME + "\\s+(?:(?i:on)\\s+" + THE + "|(?=(?i:by|under|above|over|below)\\s))(.+)$");
 
     private static final Pattern MARKED = Pattern.compile(
-            "^" + NAME + "(?:,\\s+|\\s*[-–—]\\s+|\\s+[-–—]\\s*|\\s+[/|·•]\\s+|\\s*:\\s+|\\s+(?=\\())(.+)$");
+            "^" + NAME
+                    + "(?:,\\s+|\\s*[-–—]\\s+|\\s+[-–—]\\s*|\\s+[/|·•]\\s+|\\s*:\\s+|\\s+(?=\\(|(?i:RM|ROOM)\\.?\\s+\\S+$))(.+)$");
 
     /** Four, in quotes and with a mark behind them. */
     private static final int MOST_CAPITALS = 7;
