@@ -60,9 +60,11 @@ public final class UseText {
         if (!mayBeFree(text)) return Use.LOAD;
         // what an open breaker feeds would be written beside it
         if (text.equals("OPEN") && !rated) return Use.SPACE;
-        if (SPACE.matcher(text).matches()) return rated && text.startsWith("UNUSED") ? Use.SPARE : Use.SPACE;
+        if (SPACE.matcher(text).matches())
+            return rated && (text.startsWith("UNUSED") || text.startsWith("NOT USED")) ? Use.SPARE : Use.SPACE;
         if (SPARE.matcher(text).matches()) return Use.SPARE;
-        return ofFellows(text, rated);
+        Use fellows = ofFellows(text, rated);
+        return fellows == Use.LOAD ? FreePosition.of(text, rated) : fellows;
     }
 
     /** A text of nothing but words for a spare or a space, as a sheet in two languages has them. */
