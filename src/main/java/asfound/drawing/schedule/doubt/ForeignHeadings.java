@@ -3,6 +3,7 @@ package asfound.drawing.schedule.doubt;
 import asfound.drawing.schedule.column.Column;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.spine.Spine;
+import asfound.drawing.schedule.table.Side;
 import asfound.drawing.schedule.table.Table;
 import asfound.drawing.schedule.text.Headings;
 import asfound.drawing.schedule.text.Role;
@@ -91,6 +92,19 @@ final class ForeignHeadings {
                 .anyMatch(s -> Set.of("from", "to").stream()
                         .allMatch(word -> s.columns().stream()
                                 .anyMatch(c -> Headings.plain(c.heading()).equals(word))));
+    }
+
+    /** Ratings and poles both stand beside the numbers under headings that say so: the devices are breakers. */
+    static boolean hasBreakers(Table table, Phrases phrases) {
+        return table.sides().stream()
+                .anyMatch(s -> isHeaded(s, Role.DEVICE, phrases)
+                        || isHeaded(s, Role.RATING, phrases) && isHeaded(s, Role.POLES, phrases));
+    }
+
+    private static boolean isHeaded(Side side, Role role, Phrases phrases) {
+        return side.column(role)
+                .filter(c -> phrases.meanings().weight(c.heading(), role) >= 0.5)
+                .isPresent();
     }
 
     /** Ratings or poles stand beside the numbers under headings that say so. */

@@ -10,6 +10,7 @@ import asfound.model.Box;
 import asfound.model.Problem;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Tables that look like a directory and are a list of something else: told, so that one that is a directory is not lost. */
 public final class OtherLists {
@@ -19,6 +20,14 @@ public final class OtherLists {
     private static final int PANELS = 4;
 
     private OtherLists() {}
+
+    /** What a panel's builder calls its breakers, and others what hangs on a loop. */
+    private static final Pattern DEVICES = Pattern.compile(
+            "(?:.*\\b)?DEVICES? (?:SCHEDULE|LIST)S?|(?:LIST|SCHEDULE) OF DEVICES", Pattern.CASE_INSENSITIVE);
+
+    private static boolean isOfBreakers(Phrase title, Table table, Phrases phrases) {
+        return DEVICES.matcher(title.text()).matches() && ForeignHeadings.hasBreakers(table, phrases);
+    }
 
     /**
      * Why a table was not taken for a directory; empty where it was.
@@ -30,6 +39,7 @@ public final class OtherLists {
         boolean clear = ForeignHeadings.isOfCircuits(table, phrases) && ForeignHeadings.hasDevices(table, phrases);
         Optional<Phrase> title = ForeignTables.title(
                         phrases, box, table.sides().get(0).spine().right(), clear)
+                .filter(p -> !isOfBreakers(p, table, phrases))
                 .or(() -> CountedThings.heading(phrases, table));
         if (title.isPresent())
             return Optional.of(new Problem(

@@ -233,6 +233,7 @@ final class LabelReader {
             Optional<Labels.Label> label = Labels.at(words, j);
             if (label.isEmpty()) continue;
             if (label.get().marked()
+                    || j > from && Values.isNothing(String.join("", words.subList(from, j)))
                     || j > from
                             && isOfWords(words, j, label.get().end())
                             && strong(label.get().field())) return j;

@@ -61,7 +61,7 @@ final class LoneLabels {
         this.labels = labels.stream()
                 .filter(l -> l.label().marked() || !headings.isOne(l.phrase()))
                 .toList();
-        besides = this.labels.stream().map(this::around).toList();
+        besides = withSupplies(this.labels.stream().map(this::around).toList());
         above = areBelowTheirValues();
         List<Optional<Value>> all = new ArrayList<>();
         for (int i = 0; i < this.labels.size(); i++) {
@@ -72,6 +72,10 @@ final class LoneLabels {
         Set<Box> values = new HashSet<>();
         for (Optional<Value> v : all)
             v.filter(value -> value.weight() == MARKED).map(Value::box).ifPresent(values::add);
+        for (int i = 0; i < all.size(); i++) {
+            Field field = this.labels.get(i).field();
+            if (field == Field.FED_FROM) all.get(i).map(Value::box).ifPresent(values::add);
+        }
         found = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
             Lone l = this.labels.get(i);
@@ -113,6 +117,38 @@ final class LoneLabels {
     private Beside around(Lone l) {
         Optional<Phrase> over = upward(l.phrase()), under = below(l.phrase()), right = toTheRight(l.phrase());
         return new Beside(over, under, right, isValue(l, over), isValue(l, under), isValue(l, right));
+    }
+
+    /** With what feeds the panel in the words of a label, once the other labels tell on which side values stand. */
+    private List<Beside> withSupplies(List<Beside> plain) {
+        long right = plain.stream().filter(Beside::rightFits).count();
+        boolean sideways = right > plain.stream().filter(Beside::belowFits).count();
+        List<Beside> out = new ArrayList<>(plain);
+        for (int i = 0; i < out.size(); i++) {
+            Lone l = labels.get(i);
+            if (l.field() != Field.FED_FROM) continue;
+            Beside b = plain.get(i);
+            boolean beside = (sideways || l.label().marked()) && isSupply(b.right(), true, !sideways);
+            boolean below = !sideways && isSupply(b.below(), false, true);
+            out.set(
+                    i,
+                    new Beside(
+                            b.above(),
+                            b.below(),
+                            b.right(),
+                            b.aboveFits(),
+                            b.belowFits() || below,
+                            b.rightFits() || beside));
+        }
+        return out;
+    }
+
+    /** Words that announce the panel's own main where a value stands beside them, or below in a row of labels. */
+    private boolean isSupply(Optional<Phrase> near, boolean beside, boolean below) {
+        if (near.isEmpty() || !SupplyInWords.isOne(near.get(), phrases.meanings())) return false;
+        Phrase p = near.get();
+        return !(beside && toTheRight(p).filter(v -> isValue(Field.MAIN, v)).isPresent())
+                && !(below && below(p).filter(v -> isValue(Field.MAIN, v)).isPresent());
     }
 
     List<Value> values() {
@@ -222,6 +258,7 @@ final class LoneLabels {
                 && !(isMain(field) && RatingText.isMainWord(p.text()))
                 && !(field == Field.DESIGNATION
                         && PHASE_OR_NAME.matcher(p.text()).matches())) return false;
+        if (SupplyInWords.isOwnMain(field, p, phrases.meanings())) return false;
         String text = Texts.bare(p.text());
         return Values.fits(Values.announced(field, text), text);
     }

@@ -14,6 +14,9 @@ public final class Labels {
 
     private static final Map<String, Field> USUAL = Vocabulary.read("labels.txt", Field::valueOf);
     private static final Set<String> UNITS = Set.of("a", "ka", "amp", "amps", "amperes", "v", "volts", "vac");
+    /** How a current that a device interrupts is meant: {@code A.I.C. SYM}, {@code Int. rating (RMS sym. A)}. */
+    private static final Set<String> SYMMETRICAL = Set.of("sym", "symm", "symmetrical", "rms", "min", "minimum");
+
     private static final Set<Field> NAMING = EnumSet.of(Field.DESIGNATION, Field.FED_FROM, Field.LOCATION);
     private static final Set<String> BEGINNINGS =
             USUAL.keySet().stream().map(l -> l.split(" ")[0]).collect(Collectors.toUnmodifiableSet());
@@ -69,6 +72,22 @@ public final class Labels {
         return bare == null || NAMING.contains(bare) ? null : bare;
     }
 
+    private static boolean isOfCurrent(String word) {
+        return SYMMETRICAL.contains(word) || UNITS.contains(word);
+    }
+
+    /** An interrupting rating's label with the kind of current behind it. */
+    private static Field symmetrical(String plain) {
+        String label = plain;
+        int space = label.lastIndexOf(' ');
+        while (space > 0 && isOfCurrent(label.substring(space + 1))) {
+            label = label.substring(0, space);
+            if (USUAL.get(label) == Field.INTERRUPTING) return Field.INTERRUPTING;
+            space = label.lastIndexOf(' ');
+        }
+        return null;
+    }
+
     private static boolean isBeginning(String plain) {
         int space = plain.indexOf(' ');
         return BEGINNINGS.contains(space < 0 ? plain : plain.substring(0, space));
@@ -110,6 +129,8 @@ public final class Labels {
             String last = words.get(start + n - 1);
             boolean own = last.equals(":") || last.equals("=");
             Field field = field(plain.get(n - 1));
+            // '22,000 AIC SYM' is a value
+            if (field == null && n > 1 && (start == 0 || isMarked(last))) field = symmetrical(plain.get(n - 1));
             if (field == null || own && n == 1) continue;
             boolean marked = isMarked(last);
             int end = start + n;
