@@ -21,6 +21,7 @@ final class Loads {
     private static final Pattern KILO = Pattern.compile(" (kva|kw) ");
     private static final Pattern PLAIN = Pattern.compile(" (va|w|watts) ");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d+,\\d{1,2}");
+    private static final Pattern PLUS = Pattern.compile(" \\+ ");
     private static final Pattern PER_POLE = Pattern.compile(" (pole|per|ea|each) ");
 
     private final boolean thousands;
@@ -87,9 +88,12 @@ final class Loads {
             String text = row.text(role);
             if (Texts.saysNothing(text)) continue;
             raw = raw.isEmpty() ? text : raw + " + " + text;
-            Optional<Double> load = LoadText.parse(text, thousands);
-            if (load.isEmpty()) return Stated.unreadable(raw, null);
-            sum += load.get();
+            // by their kinds a row has several
+            for (String figure : text.indexOf('+') < 0 ? new String[] {text} : PLUS.split(text)) {
+                Optional<Double> load = LoadText.parse(figure, thousands);
+                if (load.isEmpty()) return Stated.unreadable(raw, null);
+                sum += load.get();
+            }
         }
         return raw.isEmpty() ? Stated.blank() : Stated.of(sum, raw, null);
     }

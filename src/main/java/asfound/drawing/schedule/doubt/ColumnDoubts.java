@@ -2,6 +2,7 @@ package asfound.drawing.schedule.doubt;
 
 import asfound.drawing.schedule.column.Column;
 import asfound.drawing.schedule.column.Contents;
+import asfound.drawing.schedule.table.LoadsByKind;
 import asfound.drawing.schedule.table.Side;
 import asfound.drawing.schedule.table.Table;
 import asfound.drawing.schedule.text.Headings;
@@ -44,7 +45,8 @@ final class ColumnDoubts {
         boolean anyRated = table.sides().stream().anyMatch(ColumnDoubts::isRated);
         for (Side side : table.sides()) {
             roles(side, anyRated);
-            for (Column c : side.columns()) column(side, c);
+            List<Column> summed = LoadsByKind.parts(side);
+            for (Column c : side.columns()) if (!summed.contains(c)) column(side, c);
         }
     }
 

@@ -31,6 +31,11 @@ public final class Row {
         Cell(String text, String raw, Box box, int further) {
             this(text, raw, box, further, !Texts.saysNothing(text));
         }
+
+        /** With a further figure of the same row. */
+        Cell plus(Cell o) {
+            return new Cell(text + " + " + o.text, raw + " + " + o.raw, box.union(o.box), Math.max(further, o.further));
+        }
     }
 
     private static final List<Role> DEVICE = List.of(Role.DESCRIPTION, Role.RATING, Role.DEVICE, Role.POLES, Role.USE);
@@ -119,6 +124,11 @@ public final class Row {
                             there.raw(),
                             there.box().union(old.box()),
                             Math.max(there.further(), old.further())));
+    }
+
+    /** What stands in a column, which the row has no longer. */
+    Optional<Cell> take(Role role) {
+        return Optional.ofNullable(cells.remove(role));
     }
 
     /** What stands in a column, read once more. */

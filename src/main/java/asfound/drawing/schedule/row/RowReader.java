@@ -4,6 +4,7 @@ import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
 import asfound.drawing.schedule.column.Column;
 import asfound.drawing.schedule.phrase.Phrases;
+import asfound.drawing.schedule.table.LoadsByKind;
 import asfound.drawing.schedule.table.Side;
 import asfound.drawing.schedule.text.FrameAndTrip;
 import asfound.drawing.schedule.text.Role;
@@ -37,7 +38,11 @@ public final class RowReader {
     }
 
     public List<Row> read() {
-        side.roles().forEach(this::place);
+        List<Column> kinds = LoadsByKind.parts(side);
+        side.roles().forEach((role, column) -> {
+            if (role == Role.LOAD && !kinds.isEmpty()) placeSums(kinds);
+            else place(role, column);
+        });
         DevicesInWords.part(side, rows);
         return rows;
     }
@@ -54,6 +59,19 @@ public final class RowReader {
 
     public double bottom() {
         return bottom;
+    }
+
+    /** Of loads by their kinds, what stands in a row is its load: {@code 700 + 480}. */
+    private void placeSums(List<Column> kinds) {
+        Map<Row, Row.Cell> sums = new LinkedHashMap<>();
+        for (Column kind : kinds) {
+            place(Role.LOAD, kind);
+            for (Row row : rows) {
+                Optional<Row.Cell> own = row.take(Role.LOAD);
+                own.filter(Row.Cell::says).ifPresent(cell -> sums.merge(row, cell, Row.Cell::plus));
+            }
+        }
+        sums.forEach((row, cell) -> row.replace(Role.LOAD, cell));
     }
 
     private void place(Role role, Column column) {

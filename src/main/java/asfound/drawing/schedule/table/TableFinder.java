@@ -279,7 +279,7 @@ public final class TableFinder {
         Optional<List<Side>> across = panel.size() == 1 ? AcrossWays.of(panel.get(0), phrases) : Optional.empty();
         List<Side> shared =
                 across.isPresent() ? across.get() : panel.size() == 2 ? shared(panel.get(0), panel.get(1)) : panel;
-        tables.add(table(shared, columns));
+        tables.add(table(shared.stream().map(LoadsByKind::summed).toList(), columns));
     }
 
     private List<Side> shared(Side left, Side right) {

@@ -1,0 +1,62 @@
+package asfound.drawing.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import asfound.model.Directory;
+import java.io.IOException;
+import org.junit.jupiter.api.Test;
+
+/** A panel builder's shop drawing: each side of the bus in a table of its own, and the panel named beside them. */
+class BuildersScheduleTest {
+
+    private static final double[] LEFT = {200, 240, 260, 290, 320}, RIGHT = {420, 460, 480, 510, 540};
+
+    private static void side(DrawnSheet s, double[] at, double y, int first, String title) throws IOException {
+        s.text(at[0], y, title);
+        s.line(y + 12, at, "POS.", "P", "FRAME", "TRIP", "NAMEPLATE");
+        for (int r = 0; r < 4; r++)
+            s.line(y + 26 + 12 * r, at, first + 2 * r + "", "1", "60", "20", "CRANE " + (first + 2 * r));
+    }
+
+    private static DrawnSheet headed() throws IOException {
+        DrawnSheet s = new DrawnSheet();
+        s.text(30, 30, "DEVICE SCHEDULE");
+        s.text(30, 50, "PANEL").text(90, 50, "PP-3");
+        s.text(30, 62, "BUS").text(90, 62, "400 A");
+        return s.text(30, 80, "A. Bus: 1000 A/sq.in.");
+    }
+
+    @Test
+    void the_sides_of_the_bus_stand_side_by_side() throws IOException {
+        try (DrawnSheet s = headed()) {
+            side(s, LEFT, 34, 1, "LEFT SIDE OF BUS");
+            side(s, RIGHT, 34, 2, "RIGHT SIDE OF BUS");
+            Directory d = s.directory();
+            assertThat(d.panel()).isEqualTo("PP-3");
+            assertThat(d.header().busA().or(0)).isEqualTo(400);
+            assertThat(d.circuits()).hasSize(8).allMatch(c -> c.ratingA().or(0) == 20);
+        }
+    }
+
+    @Test
+    void the_sides_of_the_bus_stand_one_below_the_other() throws IOException {
+        try (DrawnSheet s = headed()) {
+            side(s, LEFT, 34, 1, "LEFT SIDE OF BUS");
+            side(s, LEFT, 120, 2, "RIGHT SIDE OF BUS");
+            Directory d = s.directory();
+            assertThat(d.panel()).isEqualTo("PP-3");
+            assertThat(d.circuits()).hasSize(8).allMatch(c -> c.ratingA().or(0) == 20);
+        }
+    }
+
+    @Test
+    void a_schedule_of_devices_without_breakers_is_none_of_a_panel() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {40, 90, 240};
+            s.text(40, 30, "FIRE ALARM LOOP 2").text(40, 42, "DEVICE SCHEDULE");
+            s.line(56, at, "NO.", "DESCRIPTION", "TYPE");
+            for (int r = 1; r < 7; r++) s.line(58 + 12 * r, at, r + "", "Detector room " + r, "SMOKE");
+            assertThat(s.read().directories()).isEmpty();
+        }
+    }
+}
