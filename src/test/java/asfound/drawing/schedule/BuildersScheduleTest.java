@@ -13,16 +13,22 @@ class BuildersScheduleTest {
 
     private static void side(DrawnSheet s, double[] at, double y, int first, String title) throws IOException {
         s.text(at[0], y, title);
-        s.line(y + 12, at, "POS.", "P", "FRAME", "TRIP", "NAMEPLATE");
+        s.line(y + 13, at, "POS.", "P", "FRAME", "TRIP", "NAMEPLATE");
+        double right = at[4] + 70;
+        for (int r = 0; r < 6; r++) s.rule(at[0] - 3, y + 4 + 12 * r, right, y + 4 + 12 * r);
+        for (double x : at) s.rule(x - 3, y + 4, x - 3, y + 64);
+        s.rule(right, y + 4, right, y + 64);
         for (int r = 0; r < 4; r++)
-            s.line(y + 26 + 12 * r, at, first + 2 * r + "", "1", "60", "20", "CRANE " + (first + 2 * r));
+            s.line(y + 25 + 12 * r, at, first + 2 * r + "", "1", "60", "20", "CRANE " + (first + 2 * r));
     }
 
     private static DrawnSheet headed() throws IOException {
         DrawnSheet s = new DrawnSheet();
         s.text(30, 30, "DEVICE SCHEDULE");
-        s.text(30, 50, "PANEL").text(90, 50, "PP-3");
-        s.text(30, 62, "BUS").text(90, 62, "400 A");
+        s.text(30, 55, "PANEL").text(90, 55, "PP-3");
+        s.text(30, 67, "BUS").text(90, 67, "400 A");
+        s.rule(28, 46, 150, 46).rule(28, 58, 150, 58).rule(28, 70, 150, 70);
+        s.rule(28, 46, 28, 70).rule(88, 46, 88, 70).rule(150, 46, 150, 70);
         return s.text(30, 80, "A. Bus: 1000 A/sq.in.");
     }
 

@@ -264,8 +264,15 @@ public final class Headers {
         Map<Where, Box> out = new EnumMap<>(Where.class);
         out.put(Where.ABOVE, new Box(left, top, right - left, Math.max(0, b.y() - top)));
         out.put(Where.BELOW, new Box(left, b.bottom(), right - left, Math.max(0, bottom - b.bottom())));
-        out.put(Where.LEFT, new Box(leftEnd, b.y() - 20, Math.max(0, b.x() - 1 - leftEnd), b.h() + 20));
-        out.put(Where.RIGHT, new Box(b.right() + 1, b.y() - 20, Math.max(0, rightEnd - b.right() - 1), b.h() + 20));
+        double next = sheet.height();
+        for (Box o : tables) if (o.y() >= b.bottom()) next = Math.min(next, o.y());
+        out.put(Where.LEFT, beside(leftEnd, b.x() - 1, b, next));
+        out.put(Where.RIGHT, beside(b.right() + 1, rightEnd, b, next));
         return out;
+    }
+
+    private Box beside(double left, double right, Box table, double next) {
+        Box rows = new Box(left, table.y() - 20, Math.max(0, right - left), table.h() + 20);
+        return new Box(rows.x(), rows.y(), rows.w(), ColumnBeside.foot(phrases, rows, next) - rows.y());
     }
 }

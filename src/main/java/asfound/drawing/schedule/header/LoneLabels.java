@@ -72,14 +72,16 @@ final class LoneLabels {
         Set<Box> values = new HashSet<>();
         for (Optional<Value> v : all)
             v.filter(value -> value.weight() == MARKED).map(Value::box).ifPresent(values::add);
-        for (int i = 0; i < all.size(); i++) {
-            Field field = this.labels.get(i).field();
-            if (field == Field.FED_FROM) all.get(i).map(Value::box).ifPresent(values::add);
-        }
+        Set<Box> supplies = new HashSet<>();
+        for (int i = 0; i < all.size(); i++)
+            if (this.labels.get(i).field() == Field.FED_FROM)
+                all.get(i).map(Value::box).ifPresent(supplies::add);
         found = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
             Lone l = this.labels.get(i);
-            boolean value = !l.label().marked() && values.contains(l.phrase().box());
+            Box box = l.phrase().box();
+            boolean value =
+                    !l.label().marked() && (values.contains(box) || l.field() == Field.MAIN && supplies.contains(box));
             found.add(value ? Optional.empty() : all.get(i).filter(v -> !isAnothers(v, l, all)));
         }
     }

@@ -40,7 +40,7 @@ public final class RatingText {
     private static final Pattern ISOLATOR =
             Pattern.compile("\\bisolators?\\b|\\b(?:switch[- ]?)?disconnectors?\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern AMPS = Pattern.compile(
-            "(?:(?<![\\d.A-Z/-])|(?<=\\b[1-4]P-))(\\d{2,4})(?![\\d.]|\\s*(?:V|Y|/\\d{2}|KA|K\\b|P\\b|W\\b|MM|AF|A\\s?/\\s?(?:SQ|MM|CM|IN)))\\s*(?:A(?:T|MPS?|MPERES?)?\\b)?",
+            "(?:(?<![\\d.A-Z/-])|(?<=\\b[1-4]P-))(\\d{2,4})(?![\\d.]|\\s*(?:V|Y|%|/\\d{2}|KA|K\\b|P\\b|W\\b|MM|AF|A\\s?/\\s?(?:SQ|MM|CM|IN)))\\s*(?:A(?:T|MPS?|MPERES?)?\\b)?",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BARE_KA = Pattern.compile(
             "(\\d{1,3}(?:,\\d{3})|\\d+(?:\\.\\d+)?)(?:\\s*(?:A|AMPS?|SYM\\.?|RMS|A\\.?I\\.?C\\.?|MIN\\.?))*",
