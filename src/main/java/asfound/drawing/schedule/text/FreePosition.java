@@ -24,9 +24,9 @@ final class FreePosition {
     private static final String SPARE = "SPARES?(?! " + HERE + ")";
 
     /** There may be a device or not: a rating beside it tells. */
-    private static final String FREE =
-            "SPARE(?= )|(?:(?:RESERVED )?FOR )?FUTURE(?: USE| LOAD)?|UNUSED|NOT (?:IN USE|USED|CONNECTED)|NO LOAD|OPEN(?= "
-                    + HERE + "|\\W{1,3}NO )";
+    private static final String FREE = "SPARE(?= " + HERE
+            + ")|(?:(?:RESERVED )?FOR )?FUTURE(?: USE| LOAD)?|UNUSED|NOT (?:IN USE|USED|CONNECTED)|NO LOAD|OPEN(?= "
+            + HERE + "|\\W{1,3}NO )";
 
     /** Only of a device that is there. */
     private static final String OFF =
@@ -70,6 +70,8 @@ final class FreePosition {
             off |= piece.group("off") != null;
         }
         if (!none && !free && !space && !spare) return Use.LOAD;
+        // the words of two entries, or of two things: 'SPARE SPACE'
+        if (space && spare && !none && !free && !off) return Use.LOAD;
         if (space && !spare && !off) return Use.SPACE;
         boolean device = rated || off || spare && !none && !space;
         return device ? Use.SPARE : Use.SPACE;
