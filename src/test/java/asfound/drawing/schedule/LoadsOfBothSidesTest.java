@@ -40,6 +40,28 @@ class LoadsOfBothSidesTest {
         }
     }
 
+    @Test
+    void a_unit_set_apart_from_the_figures_before_it_is_no_column_and_no_load() throws IOException {
+        try (DrawnSheet sheet = sheet()) {
+            for (double x : new double[] {295, 335, 375}) sheet.rule(x, 112, x, 232);
+            for (int i = 0; i < 6; i++) {
+                double left = 275 + 40 * (i % 3);
+                withUnit(sheet, left + 19, y(i), 3 * i + 7);
+                if (i != 5) withUnit(sheet, left + 39, y(i), 98 + i);
+            }
+            Directory d = Readings.only(sheet.read());
+            assertThat(Readings.loads(d))
+                    .containsExactly(7.0, 98.0, 10.0, 99.0, 13.0, 100.0, 16.0, 101.0, 19.0, 102.0, 22.0, 0.0);
+            assertThat(Readings.said(d.problems())).isEmpty();
+        }
+    }
+
+    /** A figure that ends half a letter before its unit. */
+    private static void withUnit(DrawnSheet sheet, double right, double y, int figure) throws IOException {
+        double unit = right - DrawnSheet.width("W");
+        sheet.text(unit, y, "W").toTheRight(unit - 2.4, y, "" + figure);
+    }
+
     private static double y(int row) {
         return 125 + 20 * row;
     }

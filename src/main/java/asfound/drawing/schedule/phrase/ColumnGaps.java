@@ -2,6 +2,7 @@ package asfound.drawing.schedule.phrase;
 
 import asfound.drawing.page.Rules;
 import asfound.drawing.page.Word;
+import asfound.drawing.schedule.text.LoadText;
 import asfound.recordset.Patience;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -57,6 +58,7 @@ final class ColumnGaps {
                 if (a == null) continue;
                 double gap = b.left() - a.right();
                 if (gap <= 0.1 * a.size() || gap >= BLANK * a.size()) continue;
+                if (GapTally.isFigure(a) && LoadText.isUnit(b.text())) continue;
                 double reach = WINDOW * a.size();
                 if (isColumn(l, a, b))
                     stripes.add(new Stripe(a.right(), b.left(), a.centreY() - reach, a.centreY() + reach));

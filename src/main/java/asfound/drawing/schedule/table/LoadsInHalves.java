@@ -5,6 +5,7 @@ import asfound.drawing.schedule.column.Column;
 import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.spine.Spine;
+import asfound.drawing.schedule.text.LoadText;
 import asfound.drawing.schedule.text.Role;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -87,13 +88,13 @@ final class LoadsInHalves {
                 halved ? with(right, shared, ofRight) : with(right, Map.of(), Map.of()));
     }
 
-    /** The words of a column beside a position. */
+    /** The words of a column beside a position; a unit stands behind its figure and is no further one. */
     private List<Word> figures(Column c, double y) {
         double reach = left.spine().pitch() / 2;
         List<Word> out = new ArrayList<>();
         for (Phrase p : phrases.between(y - reach, y + reach)) {
             if (p.right() < c.left() || p.left() > c.right()) continue;
-            for (Word w : p.words()) if (c.holds(w.centreX())) out.add(w);
+            for (Word w : p.words()) if (c.holds(w.centreX()) && !LoadText.isUnit(w.text())) out.add(w);
         }
         return out;
     }

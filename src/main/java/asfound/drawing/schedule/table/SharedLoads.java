@@ -5,6 +5,7 @@ import asfound.drawing.schedule.column.Contents;
 import asfound.drawing.schedule.text.Headings;
 import asfound.drawing.schedule.text.Role;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -42,9 +43,7 @@ final class SharedLoads {
             ofLeft.put(PHASES[k], all.get(from + 2 * k));
             ofRight.put(PHASES[k], all.get(from + 2 * k + 1));
         }
-        return List.of(
-                new Side(left.spine(), left.columns(), ofLeft, left.quality()),
-                new Side(right.spine(), right.columns(), ofRight, right.quality()));
+        return List.of(with(left, middle, ofLeft), with(right, middle, ofRight));
     }
 
     private static boolean hasOthers(Side side, List<Column> middle) {
@@ -69,16 +68,16 @@ final class SharedLoads {
         int half = columns.size() / 2;
         for (int k = 0; k < columns.size(); k++)
             (k < half ? ofLeft : ofRight).put(phaseOf(columns.get(k)), columns.get(k));
-        List<Column> rest = new ArrayList<>(left.columns()), own = new ArrayList<>(columns.subList(0, half));
-        rest.removeAll(columns);
-        own.addAll(0, rest);
-        List<Column> others = new ArrayList<>(right.columns()),
-                theirs = new ArrayList<>(columns.subList(half, columns.size()));
-        others.removeAll(columns);
-        theirs.addAll(others);
-        return List.of(
-                new Side(left.spine(), own, ofLeft, left.quality()),
-                new Side(right.spine(), theirs, ofRight, right.quality()));
+        return List.of(with(left, columns, ofLeft), with(right, columns, ofRight));
+    }
+
+    /** A side with its own of the columns in the middle. */
+    private static Side with(Side side, List<Column> middle, Map<Role, Column> roles) {
+        List<Column> columns = new ArrayList<>(side.columns());
+        columns.removeAll(middle);
+        middle.stream().filter(roles::containsValue).forEach(columns::add);
+        columns.sort(Comparator.comparingDouble(Column::left));
+        return new Side(side.spine(), columns, roles, side.quality());
     }
 
     private static Map<Role, Column> without(Side side) {

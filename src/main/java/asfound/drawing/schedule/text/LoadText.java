@@ -12,7 +12,18 @@ public final class LoadText {
 
     private static final Pattern THOUSANDS = Pattern.compile("[,' ]");
 
+    private static final int LONGEST_UNIT = 5;
+    private static final Pattern UNIT = Pattern.compile("k?(?:VA|W)|WATTS", Pattern.CASE_INSENSITIVE);
+
     private LoadText() {}
+
+    /** A unit of loads without a figure, which says nothing: {@code VA}, {@code kW}. */
+    public static boolean isUnit(String text) {
+        return !text.isEmpty()
+                && text.length() <= LONGEST_UNIT
+                && "kKvVwW".indexOf(text.charAt(0)) >= 0
+                && UNIT.matcher(text).matches();
+    }
 
     /** The figure in VA; {@code thousands} where the heading gives kVA or kW. Empty where it is no figure. */
     public static Optional<Double> parse(String raw, boolean thousands) {

@@ -37,7 +37,7 @@ public record Look(
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BARE_WIRE = Pattern.compile("\\d+(?:\\.5)?|\\d+\\s*[/+]\\s*\\d+(?:\\.\\d)?");
     private static final Pattern FIGURE = Pattern.compile(
-            "\\d{1,3}(?:[,' ]\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d+|,\\d{1,2})?(?:\\s*k?(?:VA|W))?",
+            "(?:\\d{1,3}(?:[,' ]\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d+|,\\d{1,2})?)(?:\\s*k?(?:VA|W))?",
             Pattern.CASE_INSENSITIVE);
 
     /** {@code RCBO type C}. */
