@@ -46,8 +46,8 @@ class LoadsOfBothSidesTest {
             for (double x : new double[] {295, 335, 375}) sheet.rule(x, 112, x, 232);
             for (int i = 0; i < 6; i++) {
                 double left = 275 + 40 * (i % 3);
-                withUnit(sheet, left + 19, y(i), 3 * i + 7);
-                if (i != 5) withUnit(sheet, left + 39, y(i), 98 + i);
+                withUnit(sheet, left + 19, y(i), 2.4, "W", 3 * i + 7);
+                if (i != 5) withUnit(sheet, left + 39, y(i), 2.4, "W", 98 + i);
             }
             Directory d = Readings.only(sheet.read());
             assertThat(Readings.loads(d))
@@ -56,10 +56,26 @@ class LoadsOfBothSidesTest {
         }
     }
 
-    /** A figure that ends half a letter before its unit. */
-    private static void withUnit(DrawnSheet sheet, double right, double y, int figure) throws IOException {
-        double unit = right - DrawnSheet.width("W");
-        sheet.text(unit, y, "W").toTheRight(unit - 2.4, y, "" + figure);
+    @Test
+    void a_unit_at_the_other_edge_of_the_cell_belongs_to_its_figure() throws IOException {
+        double[] at = {40, 65, 100, 280};
+        try (DrawnSheet sheet = new DrawnSheet().text(40, 60, "PANEL LP-4")) {
+            sheet.line(105, at, "CKT", "BKR", "LOAD SERVED", "LOAD");
+            for (int i = 0; i < 6; i++) {
+                sheet.line(y(i), at, "" + (i + 1), "20A-1P", "RECEPTS RM 10" + i);
+                withUnit(sheet, 330, y(i), 12, "kVA", i + 2);
+            }
+            Directory d = Readings.only(sheet.read());
+            assertThat(Readings.loads(d)).containsExactly(2000.0, 3000.0, 4000.0, 5000.0, 6000.0, 7000.0);
+            assertThat(Readings.said(d.problems())).isEmpty();
+        }
+    }
+
+    /** A figure that ends so far before its unit. */
+    private static void withUnit(DrawnSheet sheet, double right, double y, double apart, String unit, int figure)
+            throws IOException {
+        double at = right - DrawnSheet.width(unit);
+        sheet.text(at, y, unit).toTheRight(at - apart, y, "" + figure);
     }
 
     private static double y(int row) {

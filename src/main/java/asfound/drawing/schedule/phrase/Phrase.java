@@ -3,6 +3,7 @@ package asfound.drawing.schedule.phrase;
 import asfound.drawing.page.Rules;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.page.Word;
+import asfound.drawing.schedule.text.LoadText;
 import asfound.model.Box;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -18,6 +19,8 @@ public final class Phrase {
 
     private static final double GAP = 0.62;
     private static final double WIDEST_GAP = 1.05;
+    /** So far behind its figure a unit may be set. */
+    private static final double UNIT_GAP = 2;
 
     private final List<Word> words;
     private final String text;
@@ -184,7 +187,11 @@ public final class Phrase {
     private static boolean follows(Word a, Word b, Rules down, double widest) {
         double size = Math.min(a.size(), b.size());
         double gap = b.left() - a.right();
-        if (gap > widest * size || gap < -0.5 * size || Math.max(a.size(), b.size()) > 1.7 * size) return false;
+        // a lone W may be the colour of a conductor
+        boolean unit =
+                gap > widest * size && b.text().length() > 1 && LoadText.isUnit(b.text()) && GapTally.isFigure(a);
+        if (gap > (unit ? UNIT_GAP : widest) * size || gap < -0.5 * size || Math.max(a.size(), b.size()) > 1.7 * size)
+            return false;
         return !down.separates(a.right() - 0.15 * size, b.left() + 0.15 * size, b.centreY());
     }
 
