@@ -27,6 +27,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Puts together a header from what regions around a directory say; the first region that says a thing is believed. */
 final class HeaderBuilder {
@@ -34,8 +35,9 @@ final class HeaderBuilder {
     private static final Pattern KILOAMPERES =
             Pattern.compile("k\\.?a|aic|a\\.i\\.c|amperes? (?:rms|sym)", Pattern.CASE_INSENSITIVE);
     /** The fault current that a tester measured, which is no rating. */
-    private static final Pattern PROSPECTIVE =
-            Pattern.compile("\\b(?:Ipf|Ipscc?|PSCC?|PFC)\\b[\\s:=]*[\\d.,]+\\s*(?:kA)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern PROSPECTIVE = Pattern.compile(
+            "\\b(?:Ipf|Ipscc?|PSCC?|PFC|(?:prospective|available|max(?:imum)?)\\s+(?:short[ -]circuit|fault)\\s+current)\\b[^\\d,;]{0,12}[\\d.,]+\\s*(?:kA)?",
+            Pattern.CASE_INSENSITIVE);
 
     private static final Pattern LOCATED =
             Pattern.compile("\\b(?:located(?: (?:in|at|on))?|location)\\s+([^,;]+)", Pattern.CASE_INSENSITIVE);
@@ -89,11 +91,20 @@ final class HeaderBuilder {
             return;
         }
         for (Value v : region.values())
-            if (v.field() != Field.OTHER && !v.field().isTotal()) loose(v.text(), v.box(), v.field());
+            if (v.field().isKept() && !v.field().isTotal()) loose(v.text(), v.box(), v.field());
         title(region);
         if (!named) behindName(region);
-        for (Phrase p : region.loose()) loose(p.text(), p.box(), Field.OTHER);
+        Set<Box> faults = faultCurrents(region.values());
+        for (Phrase p : region.loose())
+            loose(p.text(), p.box(), faults.contains(p.box()) ? Field.FAULT_CURRENT : Field.OTHER);
         if (!best.containsKey(Field.LOCATION)) UnlabelledPlace.in(region).ifPresent(v -> best.put(Field.LOCATION, v));
+    }
+
+    private static Set<Box> faultCurrents(List<Value> values) {
+        return values.stream()
+                .filter(v -> v.field() == Field.FAULT_CURRENT)
+                .map(Value::box)
+                .collect(Collectors.toSet());
     }
 
     /** Takes the name from the last of the lines over a directory that stand as a title, where nothing else names the panel. */
@@ -260,7 +271,7 @@ final class HeaderBuilder {
         if (phases.isBlank()) phases = stated(meanings.phases(text), text, box);
         if (wires.isBlank() && !isPlaceAlone(text, under)) wires = stated(meanings.wires(text), text, box);
         main.loose(text, box);
-        if (interrupting.isBlank() && Texts.hasFigure(text)) {
+        if (interrupting.isBlank() && under != Field.FAULT_CURRENT && Texts.hasFigure(text)) {
             String rated = PROSPECTIVE.matcher(text).replaceAll("");
             if (KILOAMPERES.matcher(rated).find()) interrupting = stated(RatingText.kiloamperes(rated), text, box);
         }

@@ -177,9 +177,7 @@ final class LabelReader {
         if (label.field() == Field.MAIN
                 && !label.marked()
                 && BOARD.matcher(p.text()).lookingAt()) return true;
-        return label.field() == Field.OTHER
-                && !label.marked()
-                && meanings.name(p).isPresent();
+        return !label.field().isKept() && !label.marked() && meanings.name(p).isPresent();
     }
 
     /** {@code M.L.O.} with nothing behind it says by itself what the mains are. */

@@ -26,6 +26,8 @@ final class ListHeadings {
     private static final double TITLE = 5;
 
     private static final double UNEVEN = 0.3;
+    /** No entry stands further aside of its heading, in sizes of type. */
+    private static final double ASIDE = 6;
 
     private final Phrases phrases;
     private final Map<Phrase, Boolean> goesOn = new IdentityHashMap<>();
@@ -36,10 +38,11 @@ final class ListHeadings {
 
     boolean isOne(Phrase label) {
         if (isUnderTitleOfList(label)) return true;
-        if (!goesOn(label)) return false;
         List<Phrase> others = new ArrayList<>();
         for (Phrase p : phrases.near(label.centreY(), 0.4 * label.size())) if (p != label) others.add(p);
-        return others.stream().filter(this::goesOn).count() + 1 >= COLUMNS;
+        long columns = others.stream().filter(this::goesOn).count();
+        if (goesOn(label)) return columns + 1 >= COLUMNS;
+        return columns >= COLUMNS && hasRows(label, besideColumn(label, others));
     }
 
     /** Two rows below it, as far apart as the first is from the heading, have an entry in its column, and neither is a label. */
@@ -48,12 +51,29 @@ final class ListHeadings {
     }
 
     private boolean hasRowsBelow(Phrase heading) {
-        Optional<Phrase> first = below(heading).filter(this::isEntry);
+        return hasRows(heading, below(heading));
+    }
+
+    private boolean hasRows(Phrase heading, Optional<Phrase> next) {
+        Optional<Phrase> first = next.filter(this::isEntry);
         Optional<Phrase> second = first.flatMap(this::below).filter(this::isEntry);
         if (second.isEmpty()) return false;
         double a = first.get().centreY() - heading.centreY(),
                 b = second.get().centreY() - first.get().centreY();
         return Math.abs(a - b) < UNEVEN * Math.max(a, b);
+    }
+
+    /** What stands under the blank at a side of a heading that is set in the middle of its column: {@code PH} over {@code 3}. */
+    private Optional<Phrase> besideColumn(Phrase heading, List<Phrase> others) {
+        double reach = ASIDE * heading.size(), left = heading.left() - reach, right = heading.right() + reach;
+        for (Phrase o : others) {
+            if (o.right() <= heading.left()) left = Math.max(left, o.right());
+            if (o.left() >= heading.right()) right = Math.min(right, o.left());
+        }
+        Phrase next = null;
+        for (Phrase p : lines(heading))
+            if (p.left() >= left && p.right() <= right && (next == null || p.centreY() < next.centreY())) next = p;
+        return Optional.ofNullable(next);
     }
 
     private boolean isEntry(Phrase p) {
@@ -75,9 +95,13 @@ final class ListHeadings {
 
     private Optional<Phrase> below(Phrase p) {
         Phrase next = null;
-        for (Phrase o : phrases.between(p.centreY() + 0.6 * p.size(), p.centreY() + FARTHEST * p.size()))
+        for (Phrase o : lines(p))
             if (o.left() < p.right() && o.right() > p.left() && (next == null || o.centreY() < next.centreY()))
                 next = o;
         return Optional.ofNullable(next);
+    }
+
+    private List<Phrase> lines(Phrase above) {
+        return phrases.between(above.centreY() + 0.6 * above.size(), above.centreY() + FARTHEST * above.size());
     }
 }

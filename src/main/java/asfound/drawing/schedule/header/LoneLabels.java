@@ -46,6 +46,9 @@ final class LoneLabels {
     /** What cannot be a value counts as written for its label only so near to it. */
     private static final double NEAR = 14;
 
+    /** The next pair of a label and its value stands no further off, in sizes of type. */
+    private static final double PAIRS = 4;
+
     private final Sheet sheet;
     private final Phrases phrases;
     private final List<Lone> labels;
@@ -253,6 +256,7 @@ final class LoneLabels {
     }
 
     private boolean isValue(Field field, Phrase p) {
+        if (p.text().endsWith(":") || TwoLanguages.isLabel(p)) return false;
         Optional<Labels.Label> label = phrases.meanings().label(p);
         if (label.isPresent() && label.get().marked()) return false;
         if (label.isPresent()
@@ -280,8 +284,26 @@ final class LoneLabels {
                 .filter(p -> p != label && p.left() >= label.right() - 0.5)
                 .filter(p -> Math.abs(p.centreY() - label.centreY()) < 0.55 * Math.max(p.size(), label.size()))
                 .min(Comparator.comparingDouble(Phrase::left))
-                .filter(p -> p.left() - label.right() < 40 * label.size() || isNextCell(label, p))
+                .filter(p ->
+                        p.left() - label.right() < 40 * label.size() || isNextCell(label, p) || isOfPairs(label, p))
                 .filter(p -> p.left() - label.right() < NEAR * label.size() || isOfOneType(p, label));
+    }
+
+    /**
+     * In a worksheet, however wide its columns, another label below or above has its value under or over this one: pairs spread over
+     * the row.
+     */
+    private boolean isOfPairs(Phrase label, Phrase value) {
+        if (!sheet.hasCells()) return false;
+        return phrases.near(label.centreY(), PAIRS * label.size()).stream()
+                .filter(o -> o != label
+                        && o.left() == label.left()
+                        && phrases.meanings().label(o).isPresent())
+                .anyMatch(o -> phrases.near(o.centreY(), 0.3 * o.size()).stream()
+                        .filter(p -> p.left() > o.right())
+                        .min(Comparator.comparingDouble(Phrase::left))
+                        .filter(p -> p.left() == value.left())
+                        .isPresent());
     }
 
     /** The number of a note in other type far off on the same level belongs to no label. */

@@ -1,5 +1,7 @@
 package asfound.drawing.schedule.header;
 
+import asfound.drawing.schedule.phrase.HeaderWords;
+import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.Labels;
 import asfound.drawing.schedule.text.Texts;
@@ -34,8 +36,28 @@ final class TwoLanguages {
     private static Optional<Labels.Label> second(List<String> words) {
         for (int i = 1; i <= WORDS && i < words.size() - 1; i++)
             if (isStroke(words.get(i)) && words.subList(0, i).stream().noneMatch(Texts::hasFigure))
-                return Labels.at(words, i + 1).filter(l -> l.field() != Field.OTHER);
+                return Labels.at(words, i + 1).filter(l -> l.field().isKept());
         return Optional.empty();
+    }
+
+    /**
+     * Nothing but a label in two languages, and so no value of another. What mains there are is told in the words of labels as
+     * well: only two known halves are one of those.
+     */
+    static boolean isLabel(Phrase p) {
+        if (p.text().indexOf('/') < 0) return false;
+        List<String> words = HeaderWords.of(p);
+        int stroke = words.indexOf("/");
+        if (stroke < 1 || stroke == words.size() - 1) return false;
+        boolean first = isWhole(words.subList(0, stroke)), second = isWhole(words.subList(stroke + 1, words.size()));
+        return first && second
+                || at(words, 0)
+                        .filter(l -> l.field().isKept() && l.field() != Field.MAIN && l.end() == words.size())
+                        .isPresent();
+    }
+
+    private static boolean isWhole(List<String> words) {
+        return Labels.at(words, 0).filter(l -> l.end() == words.size()).isPresent();
     }
 
     private static boolean isStroke(String word) {

@@ -109,7 +109,7 @@ final class Wrapped {
                 || phrases.meanings()
                         .label(q)
                         .filter(l -> l.marked()
-                                || l.field() != Field.OTHER
+                                || l.field().isKept()
                                 || l.end() == HeaderWords.of(q).size())
                         .isPresent();
     }

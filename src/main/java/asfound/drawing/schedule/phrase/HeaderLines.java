@@ -144,7 +144,7 @@ public final class HeaderLines {
         Optional<Labels.Label> label = meanings.label(p);
         if (label.isEmpty() || !label.get().marked()) return false;
         Field field = label.get().field();
-        if (field == Field.OTHER || field.isTotal()) return false;
+        if (!field.isKept() || field.isTotal()) return false;
         List<String> words = HeaderWords.of(p);
         if (label.get().end() >= words.size()) return false;
         String rest = Texts.bare(String.join(" ", words.subList(label.get().end(), words.size())));

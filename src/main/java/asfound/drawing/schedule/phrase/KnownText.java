@@ -1,6 +1,5 @@
 package asfound.drawing.schedule.phrase;
 
-import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.FrameAndTrip;
 import asfound.drawing.schedule.text.Headings;
 import asfound.drawing.schedule.text.Labels;
@@ -134,8 +133,7 @@ final class KnownText {
         if (!Labels.mayBegin(text)) return false;
         List<String> words = List.of(text.split(" "));
         return Labels.at(words, 0)
-                .filter(l ->
-                        l.field() != Field.OTHER && !l.field().isTotal() && (l.marked() || l.end() == words.size()))
+                .filter(l -> l.field().isKept() && !l.field().isTotal() && (l.marked() || l.end() == words.size()))
                 .isPresent();
     }
 }

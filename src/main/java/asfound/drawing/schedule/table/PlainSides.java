@@ -9,7 +9,6 @@ import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.spine.Spine;
 import asfound.drawing.schedule.text.DeviceInWords;
-import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.Labels;
 import asfound.drawing.schedule.text.Look;
 import asfound.drawing.schedule.text.Looks;
@@ -180,7 +179,7 @@ final class PlainSides {
                 .min(Comparator.comparingDouble(Phrase::left))
                 .map(HeaderWords::of)
                 .flatMap(words -> Labels.at(words, 0).filter(l -> l.end() == words.size()))
-                .filter(l -> l.field() != Field.OTHER)
+                .filter(l -> l.field().isKept())
                 .isPresent();
     }
 

@@ -27,6 +27,8 @@ public enum Field {
     LOAD_B,
     LOAD_C,
     LOAD_TOTAL,
+    /** What a tester measured or an engineer calculated for where the panel stands, and no rating of what is in it. */
+    FAULT_CURRENT,
     /** A known label of something that a directory does not keep: it ends the value before it. */
     OTHER;
 
@@ -41,6 +43,11 @@ public enum Field {
             case VOLTAGE, PHASES, WIRES, PHASE_WIRE, BUS, MAIN, ISOLATOR, INTERRUPTING -> true;
             default -> false;
         };
+    }
+
+    /** A directory keeps it. */
+    public boolean isKept() {
+        return this != OTHER && this != FAULT_CURRENT;
     }
 
     public boolean isTotal() {

@@ -77,7 +77,7 @@ public final class Values {
             case POSITIONS -> positions(text).isPresent();
             case INTERRUPTING -> RatingText.kiloamperes(text).isPresent();
             case AMPERES, LOAD_A, LOAD_B, LOAD_C, LOAD_TOTAL -> figure(text).isPresent();
-            case OTHER -> true;
+            case FAULT_CURRENT, OTHER -> true;
         };
     }
 
