@@ -16,6 +16,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HeaderValuesTest {
 
     @Test
+    void an_interrupting_rating_is_written_with_its_kind_before_the_unit_or_behind_it() throws IOException {
+        for (String written :
+                new String[] {"65,000 RMS SYM. AMPERES", "65,000 AMPERES RMS SYM.", "65,000 A SYM", "65,000 SYM. AMPS"})
+            try (DrawnSheet s = new DrawnSheet()) {
+                s.text(40, 40, "PANEL: DP-1").line(52, new double[] {40, 200}, "SHORT CIRCUIT RATING", written);
+                s.twoSided(80);
+                assertThat(s.directory().header().interruptingKA().value())
+                        .as(written)
+                        .contains(65.0);
+            }
+    }
+
+    @Test
     void a_value_that_does_not_fit_its_label_is_kept_as_written_and_told() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 30, "PANEL: LP-4");

@@ -14,6 +14,33 @@ import org.junit.jupiter.api.Test;
 class OtherListsTest {
 
     @Test
+    void the_sizes_of_a_list_of_feeders_under_a_directory_are_no_positions_of_it() throws IOException {
+        double[] at = {40, 70, 200, 240};
+        try (DrawnSheet s = new DrawnSheet().text(40, 40, "PANEL DP-1, 208Y/120V, 3PH, 4W")) {
+            s.line(60, at, "CKT", "LOAD SERVED", "POLES", "TRIP");
+            for (int i = 0; i < 8; i++)
+                s.line(74 + 14 * i, at, 3 * i + 1 + "," + (3 * i + 3), "PUMP P-" + i, "2", "100");
+            s.text(40, 196, "FEEDER SCHEDULE").line(208, at, "FEEDER", "CONDUCTORS", "GND", "AMPS");
+            int[] sizes = {100, 150, 200, 225, 400};
+            for (int i = 0; i < 5; i++)
+                s.line(222 + 14 * i, at, "" + sizes[i], "4#1/0 IN 2 IN CONDUIT", "#6", "" + sizes[i]);
+            assertThat(s.directory().circuits()).hasSize(8);
+        }
+    }
+
+    @Test
+    void positions_of_a_further_section_are_numbered_anew_by_the_hundred() throws IOException {
+        double[] at = {40, 70, 200};
+        try (DrawnSheet s = new DrawnSheet().text(40, 40, "PANEL DP-1, 208Y/120V, 3PH, 4W")) {
+            s.line(60, at, "CKT", "LOAD SERVED", "BKR");
+            for (int i = 0; i < 8; i++) s.line(74 + 14 * i, at, "" + (i + 1), "PUMP P-" + i, "20A-1P");
+            s.text(40, 196, "EMERGENCY SECTION");
+            for (int i = 0; i < 6; i++) s.line(216 + 14 * i, at, "" + (101 + i), "FAN F-" + i, "20A-1P");
+            assertThat(Readings.circuits(s.directory())).hasSize(14).contains("[106] FAN F-5");
+        }
+    }
+
+    @Test
     void a_check_list_of_a_panel_is_no_directory_of_it() throws IOException {
         assertNone(
                 "CHECK LIST PANEL LP-1\n#,Description\n1,Panel clean\n2,Bus torque checked\n3,Breaker 1 exercised\n4,Doors shut\n",

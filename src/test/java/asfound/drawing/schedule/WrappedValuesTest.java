@@ -10,6 +10,26 @@ import org.junit.jupiter.api.Test;
 class WrappedValuesTest {
 
     @Test
+    void two_lines_in_the_middle_of_a_cell_under_the_cell_of_a_label_are_one_value() throws IOException {
+        for (boolean more : new boolean[] {true, false})
+            try (DrawnSheet s = new DrawnSheet()) {
+                centred(s, 90, 38, "TAG").text(200, 38, "VOLTS");
+                centred(s, 340, 38, "LOCATION");
+                centred(s, 340, 49, "HALL 2");
+                if (more) centred(s, 340, 59, "GRID H14");
+                centred(s, 90, 54, "RPP-2A").text(200, 54, "208Y/120");
+                for (double y : new double[] {30, 41, 63}) s.rule(40, y, 400, y);
+                for (double x : new double[] {40, 140, 280, 400}) s.rule(x, 30, x, 63);
+                s.twoSided(90);
+                assertThat(s.directory().header().location().or("")).isEqualTo(more ? "HALL 2 GRID H14" : "HALL 2");
+            }
+    }
+
+    private static DrawnSheet centred(DrawnSheet s, double x, double y, String text) throws IOException {
+        return s.text(x - DrawnSheet.width(text) / 2, y, text);
+    }
+
+    @Test
     void in_an_open_grid_the_next_rows_values_are_no_second_lines_of_the_last_columns() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             double[] at = {44, 90, 170, 230, 310, 360};

@@ -32,8 +32,8 @@ import java.util.stream.Collectors;
 /** Puts together a header from what regions around a directory say; the first region that says a thing is believed. */
 final class HeaderBuilder {
 
-    private static final Pattern KILOAMPERES =
-            Pattern.compile("k\\.?a|aic|a\\.i\\.c|amperes? (?:rms|sym)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern KILOAMPERES = Pattern.compile(
+            "k\\.?a|aic|a\\.i\\.c|amperes? (?:rms|sym)|(?:rms|sym)\\S*\\s+a(?:mp|\\b)", Pattern.CASE_INSENSITIVE);
     /** The fault current that a tester measured, which is no rating. */
     private static final Pattern PROSPECTIVE = Pattern.compile(
             "\\b(?:Ipf|Ipscc?|PSCC?|PFC|(?:prospective|available|max(?:imum)?)\\s+(?:short[ -]circuit|fault)\\s+current)\\b[^\\d,;]{0,12}[\\d.,]+\\s*(?:kA)?",

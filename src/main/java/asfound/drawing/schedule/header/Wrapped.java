@@ -27,6 +27,8 @@ final class Wrapped {
     private static final double FREE = 1.2;
 
     private static final double LINE = 1.5;
+    /** The label of a cell, and the cell's foot, stand no further off, in sizes of type. */
+    private static final double CELL = 2.2;
 
     /** A line that ends so goes on. */
     private static final Pattern OPEN =
@@ -68,15 +70,39 @@ final class Wrapped {
 
     /** A place or a supply that stands under its label, and whose next line stands close under it. */
     private Optional<Phrase> nextUnderLabel(Phrase p) {
-        Optional<Phrase> label = below(p, -1).stream()
-                .filter(o -> phrases.meanings()
-                        .label(o)
-                        .filter(l -> l.field() == Field.LOCATION || l.field() == Field.FED_FROM)
-                        .filter(l -> l.end() == HeaderWords.of(o).size())
-                        .isPresent())
-                .findFirst();
+        Optional<Phrase> label =
+                below(p, -1).stream().filter(this::isLabelOfPlace).findFirst();
         // where labels are set in a type of their own, what is set as the value is a value
-        return label.flatMap(l -> goesOnBelow(p, !isOfOneSize(l, p)));
+        return label.flatMap(l -> goesOnBelow(p, !isOfOneSize(l, p))).or(() -> nextInCell(p));
+    }
+
+    private boolean isLabelOfPlace(Phrase o) {
+        return phrases.meanings()
+                .label(o)
+                .filter(l -> l.field() == Field.LOCATION || l.field() == Field.FED_FROM)
+                .filter(l -> l.end() == HeaderWords.of(o).size())
+                .isPresent();
+    }
+
+    /** Two lines in the middle of a cell, under the cell of a label, are one value. */
+    private Optional<Phrase> nextInCell(Phrase p) {
+        double reach = CELL * p.size();
+        List<Phrase> near = phrases.near(p.centreY(), reach).stream()
+                .filter(o -> o != p && Math.abs(o.centreX() - p.centreX()) < 0.3 * p.size())
+                .toList();
+        if (near.size() < 2) return Optional.empty();
+        boolean labelled = near.stream().anyMatch(o -> o.centreY() < p.centreY() && isLabelOfPlace(o));
+        return near.stream()
+                .filter(q -> labelled && q.centreY() > p.centreY() + 0.6 * p.size())
+                .findFirst()
+                .filter(q -> q.centreY() - p.centreY() < LINE * p.size() && isOfOneSize(p, q) && !isLabel(q))
+                .filter(q -> isRuled(p.centreX(), p.centreY() - reach, p.centreY())
+                        && !isRuled(p.centreX(), p.centreY(), q.centreY())
+                        && isRuled(p.centreX(), q.centreY(), q.centreY() + reach));
+    }
+
+    private boolean isRuled(double x, double top, double bottom) {
+        return sheet.across().between(top, bottom).stream().anyMatch(r -> r.passes(x));
     }
 
     /**

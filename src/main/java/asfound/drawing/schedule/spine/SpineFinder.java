@@ -137,11 +137,28 @@ public final class SpineFinder {
         Token before = column.get(i - 1), here = column.get(i);
         if (isHeadedBetween(before.phrase(), here.phrase())) return true;
         double gap = here.y() - before.y(), pitch = pitch(column, i);
-        if (here.text().order() > before.text().order()) return gap > 9 * pitch;
+        if (here.text().order() > before.text().order())
+            return gap > 9 * pitch
+                    || gap > 2.5 * pitch && isOtherList(column, i) && isParted(before.phrase(), here.phrase());
         boolean anew = here.text().order() <= 2;
         if (anew && gap > 1.8 * pitch) return !isListed(before, here, pitch);
         // without a gap the numbers go on in another order: odd ones first, then even ones, or the next panel of a list
         return gap > 6 * pitch || isParted(before.phrase(), here.phrase());
+    }
+
+    /**
+     * Here and on to the next the numbers rise by far more than among all rows above: sizes or ratings that stand below the
+     * directory, and no positions of a further section.
+     */
+    private static boolean isOtherList(List<Token> column, int i) {
+        if (i < UNHEADED_ROWS) return false;
+        int most = 1;
+        for (int k = 1; k < i; k++) most = Math.max(most, step(column, k));
+        return step(column, i) > 3 * most && (i + 1 == column.size() || step(column, i + 1) > 2 * most);
+    }
+
+    private static int step(List<Token> column, int i) {
+        return column.get(i).text().order() - column.get(i - 1).text().order();
     }
 
     /** A text of the row above stands in every row between too: a list that names its panel row by row goes on. */

@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
 public final class RatingText {
 
     private static final Pattern KA = Pattern.compile(
-            "(\\d+(?:\\.\\d+)?)\\s*(?:KA(?:IC)?\\b|K\\.?A\\.?I\\.?C|K\\s*AIC|K\\b)|(\\d{1,3},?000)\\s*(?:A\\.?I\\.?C|AMP(?:ERE)?S? ?(?:SYM|RMS|INT)|A\\b ?(?:SYM|RMS|INT))",
+            "(\\d+(?:\\.\\d+)?)\\s*(?:KA(?:IC)?\\b|K\\.?A\\.?I\\.?C|K\\s*AIC|K\\b)|(\\d{1,3},?000)\\s*(?:A\\.?I\\.?C|AMP(?:ERE)?S? ?(?:SYM|RMS|INT)|A\\b ?(?:SYM|RMS|INT)"
+                    + "|(?:(?:RMS|SYM(?:METRICAL)?\\b\\.?)\\s*)+A(?:MP(?:ERE)?S?)?\\b)",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BUS = Pattern.compile(
             "(\\d{2,4})\\s*(?:A|AMPS?|AMPERES?)?\\s*-?\\s*(?:COPPER |CU |AL |MAIN )?(?:BUS(?:SING|ED|BARS?)?)\\b"
@@ -43,7 +44,7 @@ public final class RatingText {
             "(?:(?<![\\d.A-Z/-])|(?<=\\b[1-4]P-))(\\d{2,4})(?![\\d.]|\\s*(?:V|Y|%|/\\d{2}|KA|K\\b|P\\b|W\\b|MM|AF|A\\s?/\\s?(?:SQ|MM|CM|IN)))\\s*(?:A(?:T|MPS?|MPERES?)?\\b)?",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BARE_KA = Pattern.compile(
-            "(\\d{1,3}(?:,\\d{3})|\\d+(?:\\.\\d+)?)(?:\\s*(?:A|AMPS?|SYM\\.?|RMS|A\\.?I\\.?C\\.?|MIN\\.?))*",
+            "(\\d{1,3}(?:,\\d{3})|\\d+(?:\\.\\d+)?)(?:\\s*(?:A|AMP(?:ERE)?S?|SYM(?:METRICAL)?\\.?|RMS|A\\.?I\\.?C\\.?|MIN\\.?))*",
             Pattern.CASE_INSENSITIVE);
 
     private RatingText() {}
