@@ -55,6 +55,22 @@ class LabelsOfOthersTest {
     }
 
     @Test
+    void a_second_source_of_a_panel_is_told() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL: EL-1").text(40, 52, "NORMAL SOURCE: MDP-6");
+            s.text(240, 52, "EMERGENCY SOURCE: EDP-1").twoSided(80);
+            Directory d = s.directory();
+            assertThat(d.header().fedFrom().or("")).isEqualTo("MDP-6");
+            assertThat(Readings.said(d.problems()))
+                    .containsExactly("The header was not understood here: 'EDP-1' as fed from.");
+        }
+        try (DrawnSheet s = new DrawnSheet()) {
+            s.text(40, 40, "PANEL: EL-1").text(40, 52, "FED FROM: MDP-6").text(240, 52, "FEED: BOTTOM");
+            assertThat(Readings.said(s.twoSided(80).directory().problems())).isEmpty();
+        }
+    }
+
+    @Test
     void pairs_spread_over_the_columns_of_a_worksheet_belong_together_however_wide_a_note_makes_these()
             throws IOException {
         String note =

@@ -45,6 +45,10 @@ final class HeaderBuilder {
             "(?:\\b(?:fed (?:from|by|via)|supplied (?:from|by)|feed(?:er)? from)|(?:^|[.,;•|]\\s+)from)\\s+([^,;]+)",
             Pattern.CASE_INSENSITIVE);
 
+    /** The feeder's conductors, the kind of its system or the side on which it enters: no second supply. */
+    private static final Pattern NO_SUPPLY =
+            Pattern.compile("#|\\b\\d{3}\\s?V|\\bTN-?[CS]|^(?:top|bottom|side)\\b", Pattern.CASE_INSENSITIVE);
+
     /** Sums differ from their total by no more, as a share of it. */
     private static final double ROUNDED = 0.001;
 
@@ -55,6 +59,9 @@ final class HeaderBuilder {
     private final List<Value> unfit = new ArrayList<>();
     /** Lines that say of what they are. */
     private final List<NamedLine> lines = new ArrayList<>();
+
+    /** What feeds the panel as well, by labels of their own. */
+    private final List<Value> supplies = new ArrayList<>();
 
     private final Map<Field, Value> best = new EnumMap<>(Field.class);
     private Stated<Voltage> voltage = Stated.blank();
@@ -80,6 +87,7 @@ final class HeaderBuilder {
             if (known == null || v.weight() > known.weight()) here.put(v.field(), v);
         }
         sumOfOthers(region.values()).ifPresent(v -> here.put(Field.LOAD_TOTAL, v));
+        if (running && !best.containsKey(Field.FED_FROM)) furtherSupplies(here.get(Field.FED_FROM), region.values());
         here.forEach(best::putIfAbsent);
         unfit.addAll(region.unfit());
         lines.addAll(region.lines());
@@ -98,6 +106,20 @@ final class HeaderBuilder {
         for (Phrase p : region.loose())
             loose(p.text(), p.box(), faults.contains(p.box()) ? Field.FAULT_CURRENT : Field.OTHER);
         if (!best.containsKey(Field.LOCATION)) UnlabelledPlace.in(region).ifPresent(v -> best.put(Field.LOCATION, v));
+    }
+
+    /** {@code NORMAL SOURCE: MDP-6} beside {@code EMERGENCY SOURCE: EDP-1}: who opens the one has not opened the other. */
+    private void furtherSupplies(Value first, List<Value> values) {
+        for (Value v : values)
+            if (v.field() == Field.FED_FROM
+                    && v.weight() == first.weight()
+                    && !isAlike(v.text(), first.text())
+                    && !NO_SUPPLY.matcher(v.text()).find()) supplies.add(v);
+    }
+
+    private static boolean isAlike(String a, String b) {
+        String x = Texts.upper(a), y = Texts.upper(b);
+        return x.contains(y) || y.contains(x);
     }
 
     private static Set<Box> faultCurrents(List<Value> values) {
@@ -210,7 +232,7 @@ final class HeaderBuilder {
 
     /** What stands behind a label and was not understood, where the value is found nowhere else: it is kept as written. */
     List<Value> unread() {
-        List<Value> out = new ArrayList<>();
+        List<Value> out = new ArrayList<>(supplies);
         Set<Field> done = EnumSet.noneOf(Field.class);
         for (Value v : unfit)
             if (!Values.isNothing(v.text()) && isBlank(v.field()) && done.add(v.field())) {
