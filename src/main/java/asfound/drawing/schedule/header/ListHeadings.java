@@ -82,9 +82,11 @@ final class ListHeadings {
 
     /** {@code FEEDER SCHEDULE} stands over the first heading of its line, with nothing between. */
     private boolean isUnderTitleOfList(Phrase heading) {
+        if (below(heading).filter(this::isEntry).isEmpty()) return false;
         double size = heading.size();
         Phrase first = heading;
         List<Phrase> line = new ArrayList<>(phrases.near(heading.centreY(), 0.4 * size));
+        if (line.size() < COLUMNS) return false;
         line.sort(Phrase.ACROSS.reversed());
         for (Phrase p : line) if (p.right() <= first.left() && first.left() - p.right() < WIDEST * size) first = p;
         Phrase nearest = null;
