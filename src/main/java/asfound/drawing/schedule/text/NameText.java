@@ -93,6 +93,7 @@ public final class NameText {
 
     public static String name(String text) {
         String t = text.strip();
+        if (isOneWord(t)) return t;
         t = replaced(t, "dDpP", KIND, "");
         t = replaced(t, "cC", CONTINUED, "");
         t = replaced(t, "\"'“‘", QUOTED, "$1");
@@ -109,6 +110,13 @@ public final class NameText {
         String bare = (isWithin(t) ? t : QUOTES.matcher(t).replaceAll("")).strip();
         // a bracket within the name keeps its other half
         return bare.lastIndexOf('(') > bare.lastIndexOf(')') ? bare + ")" : bare;
+    }
+
+    /** {@code 2LA-3}: nothing can be said around it. */
+    private static boolean isOneWord(String text) {
+        for (int i = 0; i < text.length(); i++)
+            if (!Character.isLetterOrDigit(text.charAt(i)) && text.charAt(i) != '-') return false;
+        return !text.isEmpty() && Character.isLetterOrDigit(text.charAt(0)) && text.charAt(text.length() - 1) != '-';
     }
 
     /** Only a text with one of the signs holds what is replaced: most names have none, and are looked at no further. */

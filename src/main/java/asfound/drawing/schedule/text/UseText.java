@@ -25,7 +25,11 @@ public final class UseText {
     /** What stands around a word for a spare or a space, and with what these words begin. */
     private static final String MARKS = " *()[]<>\"'.,:;#/-";
 
-    private static final String BEGINS = "SFURBPEOVLDN";
+    private static final String[] BEGINNINGS = {
+        "SP", "ESP", "FUT", "FREI", "FIL", "FOR", "UNU", "RES", "RÉS", "RIS", "BUS", "BLANK", "BR", "BK", "PREP",
+        "PROV", "POLE", "POSIT", "SLOT", "PADL", "EMP", "OPEN", "OFF", "OC", "VAC", "VID", "VR", "LEE", "LES", "LEF",
+        "LIV", "LIB", "LOCK", "DISP", "DEV", "NO", "SW"
+    };
 
     /** Parts one word for a spare or a space from its fellow: {@code RESERVA / SPARE}, {@code SPARE (RÉSERVE)}. */
     private static final Pattern BETWEEN = Pattern.compile("\\s*[-–—/|,;()\\[\\]]+\\s*");
@@ -42,7 +46,8 @@ public final class UseText {
     private static boolean mayBeFree(String text) {
         int first = 0;
         while (first < text.length() && MARKS.indexOf(text.charAt(first)) >= 0) first++;
-        return first < text.length() && BEGINS.indexOf(text.charAt(first)) >= 0;
+        for (String begin : BEGINNINGS) if (text.startsWith(begin, first)) return true;
+        return false;
     }
 
     /** A word that says that a position has a load, and nothing of what it is. */
