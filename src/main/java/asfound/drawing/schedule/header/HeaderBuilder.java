@@ -4,17 +4,13 @@ import asfound.drawing.page.Sheet;
 import asfound.drawing.schedule.phrase.Meanings;
 import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.text.Field;
-import asfound.drawing.schedule.text.RatingText;
-import asfound.drawing.schedule.text.SystemText;
 import asfound.drawing.schedule.text.Texts;
 import asfound.drawing.schedule.text.Value;
 import asfound.drawing.schedule.text.Values;
 import asfound.model.Box;
 import asfound.model.Directory.Header;
 import asfound.model.Directory.Totals;
-import asfound.model.Place;
 import asfound.model.Stated;
-import asfound.model.Voltage;
 import asfound.recordset.Patience;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -24,20 +20,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Puts together a header from what regions around a directory say; the first region that says a thing is believed. */
 final class HeaderBuilder {
-
-    private static final Pattern KILOAMPERES = Pattern.compile(
-            "k\\.?a|aic|a\\.i\\.c|amperes? (?:rms|sym)|(?:rms|sym)\\S*\\s+a(?:mp|\\b)", Pattern.CASE_INSENSITIVE);
-    /** The fault current that a tester measured, which is no rating. */
-    private static final Pattern PROSPECTIVE = Pattern.compile(
-            "\\b(?:Ipf|Ipscc?|PSCC?|PFC|(?:prospective|available|max(?:imum)?)\\s+(?:short[ -]circuit|fault)\\s+current)\\b[^\\d,;]{0,12}[\\d.,]+\\s*(?:kA)?",
-            Pattern.CASE_INSENSITIVE);
 
     private static final Pattern LOCATED =
             Pattern.compile("\\b(?:located(?: (?:in|at|on))?|location)\\s+([^,;]+)", Pattern.CASE_INSENSITIVE);
@@ -49,13 +37,11 @@ final class HeaderBuilder {
     private static final Pattern NO_SUPPLY =
             Pattern.compile("#|\\b\\d{3}\\s?V|\\bTN-?[CS]|^(?:top|bottom|side)\\b", Pattern.CASE_INSENSITIVE);
 
-    /** Sums differ from their total by no more, as a share of it. */
-    private static final double ROUNDED = 0.001;
-
     private final Sheet sheet;
     private final Meanings meanings;
     private final PanelName name;
     private final MainDevice main;
+    private final PanelSystem system;
     private final List<Value> unfit = new ArrayList<>();
     /** Lines that say of what they are. */
     private final List<NamedLine> lines = new ArrayList<>();
@@ -64,16 +50,13 @@ final class HeaderBuilder {
     private final List<Value> supplies = new ArrayList<>();
 
     private final Map<Field, Value> best = new EnumMap<>(Field.class);
-    private Stated<Voltage> voltage = Stated.blank();
-    private Stated<Integer> phases = Stated.blank();
-    private Stated<Integer> wires = Stated.blank();
-    private Stated<Double> interrupting = Stated.blank();
 
     HeaderBuilder(Sheet sheet, Meanings meanings) {
         this.sheet = sheet;
         this.meanings = meanings;
         name = new PanelName(sheet, meanings);
         main = new MainDevice(sheet);
+        system = new PanelSystem(sheet, meanings);
     }
 
     /** Takes in a region; {@code running} where values in running text count too. */
@@ -86,7 +69,7 @@ final class HeaderBuilder {
             Value known = here.get(v.field());
             if (known == null || v.weight() > known.weight()) here.put(v.field(), v);
         }
-        sumOfOthers(region.values()).ifPresent(v -> here.put(Field.LOAD_TOTAL, v));
+        PanelTotals.sumOfOthers(region.values()).ifPresent(v -> here.put(Field.LOAD_TOTAL, v));
         if (running && !best.containsKey(Field.FED_FROM)) furtherSupplies(here.get(Field.FED_FROM), region.values());
         here.forEach(best::putIfAbsent);
         unfit.addAll(region.unfit());
@@ -152,22 +135,6 @@ final class HeaderBuilder {
                     .ifPresent(v -> best.put(Field.LOCATION, v));
     }
 
-    /** Of several totals that which is the sum of the others: theirs are those of the phases. */
-    private static Optional<Value> sumOfOthers(List<Value> values) {
-        List<Value> totals =
-                values.stream().filter(v -> v.field() == Field.LOAD_TOTAL).toList();
-        double all = totals.stream().mapToDouble(HeaderBuilder::figure).sum();
-        return totals.size() < 3
-                ? Optional.empty()
-                : totals.stream()
-                        .filter(v -> Math.abs(2 * figure(v) - all) < ROUNDED * all)
-                        .findFirst();
-    }
-
-    private static double figure(Value v) {
-        return Values.figure(v.text()).orElse(0.0);
-    }
-
     /** Takes the name from the title nearest to the directory, though its first words be a label: {@code PANEL: L2A}. */
     void titleAbove(LabelReader.Labelled region) {
         name.nearest(region);
@@ -210,24 +177,11 @@ final class HeaderBuilder {
         known(Field.DESIGNATION).filter(v -> v.weight() > LoneLabels.UNSURE).ifPresent(name::labelled);
         known(Field.BUS).ifPresent(main::bus);
         main.labelled(values);
-        voltage = first(voltage, Field.VOLTAGE, t -> SystemText.voltageOf(t).flatMap(Voltage::parse));
-        phases = first(phases, Field.PHASES, t -> SystemText.phases(t, true));
-        wires = first(wires, Field.WIRES, t -> SystemText.wires(t, true));
-        phases = first(phases, Field.PHASE_WIRE, t -> digits(t, 0));
-        wires = first(wires, Field.PHASE_WIRE, t -> digits(t, 1));
-        phases = first(phases, Field.VOLTAGE, t -> SystemText.behindVoltage(t, false));
-        wires = first(wires, Field.VOLTAGE, t -> SystemText.behindVoltage(t, true));
-        interrupting = first(interrupting, Field.INTERRUPTING, RatingText::kiloamperes);
+        system.labelled(best);
     }
 
     private Optional<Value> known(Field field) {
         return Optional.ofNullable(best.get(field));
-    }
-
-    private static Optional<Integer> digits(String text, int which) {
-        List<Integer> found = new ArrayList<>();
-        for (char c : text.toCharArray()) if (Character.isDigit(c)) found.add(c - '0');
-        return found.size() > which ? Optional.of(found.get(which)) : Optional.empty();
     }
 
     /** What stands behind a label and was not understood, where the value is found nowhere else: it is kept as written. */
@@ -244,24 +198,17 @@ final class HeaderBuilder {
 
     private boolean isBlank(Field field) {
         return switch (field) {
-            case VOLTAGE -> voltage.isBlank();
-            case PHASES -> phases.isBlank();
-            case WIRES -> wires.isBlank();
+            case VOLTAGE, PHASES, WIRES, INTERRUPTING -> system.isBlank(field);
             case BUS, MAIN, MAINS_RATING -> main.isBlank(field);
-            case INTERRUPTING -> interrupting.isBlank();
             case LOCATION, FED_FROM, POSITIONS -> !best.containsKey(field);
             default -> false;
         };
     }
 
     private void keep(Value v) {
-        Place where = sheet.place(v.box());
         switch (v.field()) {
-            case VOLTAGE -> voltage = Stated.unreadable(v.text(), where);
-            case PHASES -> phases = Stated.unreadable(v.text(), where);
-            case WIRES -> wires = Stated.unreadable(v.text(), where);
+            case VOLTAGE, PHASES, WIRES, INTERRUPTING -> system.unreadable(v);
             case BUS, MAIN, MAINS_RATING -> main.unreadable(v);
-            case INTERRUPTING -> interrupting = Stated.unreadable(v.text(), where);
             case LOCATION, FED_FROM -> best.put(v.field(), v);
             default -> {}
         }
@@ -281,52 +228,15 @@ final class HeaderBuilder {
 
     /** What a text says of the panel without a label. */
     private void loose(String text, Box box, Field under) {
-        if (voltage.isBlank())
-            voltage = stated(
-                    meanings.voltage(text)
-                            .filter(SystemText::isSystem)
-                            // the bus of 100 A is no system of 100 V
-                            .filter(v -> under == Field.VOLTAGE || isWritten(v))
-                            .flatMap(Voltage::parse),
-                    text,
-                    box);
-        if (phases.isBlank()) phases = stated(meanings.phases(text), text, box);
-        if (wires.isBlank() && !isPlaceAlone(text, under)) wires = stated(meanings.wires(text), text, box);
+        system.loose(text, box, under);
         main.loose(text, box);
-        if (interrupting.isBlank() && under != Field.FAULT_CURRENT && Texts.hasFigure(text)) {
-            String rated = PROSPECTIVE.matcher(text).replaceAll("");
-            if (KILOAMPERES.matcher(rated).find()) interrupting = stated(RatingText.kiloamperes(rated), text, box);
-        }
         if (best.get(Field.LOCATION) == null) after(text, box, Field.LOCATION, LOCATED);
         if (best.get(Field.FED_FROM) == null) after(text, box, Field.FED_FROM, FED);
-    }
-
-    /** {@code Linen 5W}: a place or a supply of which neither voltage nor phases are told is no number of wires. */
-    private boolean isPlaceAlone(String text, Field under) {
-        boolean place = under == Field.LOCATION || under == Field.FED_FROM || under == Field.DESIGNATION;
-        return place
-                && meanings.phases(text).isEmpty()
-                && meanings.voltage(text).isEmpty();
     }
 
     private void after(String text, Box box, Field field, Pattern words) {
         Matcher m = words.matcher(text);
         if (m.find()) best.put(field, new Value(field, m.group(1).strip(), box, 1));
-    }
-
-    /** With its unit or as two voltages of one system. */
-    private static boolean isWritten(String voltage) {
-        return voltage.indexOf('v') >= 0 || voltage.indexOf('V') >= 0 || voltage.indexOf('/') >= 0;
-    }
-
-    private <T> Stated<T> stated(Optional<T> value, String text, Box box) {
-        return value.map(v -> Stated.of(v, text, sheet.place(box))).orElse(Stated.blank());
-    }
-
-    private <T> Stated<T> first(Stated<T> known, Field field, Function<String, Optional<T>> reading) {
-        Value v = best.get(field);
-        if (!known.isBlank() || v == null) return known;
-        return stated(reading.apply(v.text()), v.text(), v.box());
     }
 
     /** How many different things are known. */
@@ -351,13 +261,13 @@ final class HeaderBuilder {
                 name.stated(),
                 place(Field.LOCATION),
                 place(Field.FED_FROM),
-                voltage,
-                phases,
-                wires,
+                system.voltage(),
+                system.phases(),
+                system.wires(),
                 main.busA(),
                 main.ratingA(),
                 main.mains(),
-                interrupting,
+                system.interruptingKA(),
                 text(Field.MOUNTING));
     }
 
@@ -375,14 +285,6 @@ final class HeaderBuilder {
     }
 
     Totals totals() {
-        List<Stated<Double>> byPhase =
-                new ArrayList<>(List.of(sum(Field.LOAD_A), sum(Field.LOAD_B), sum(Field.LOAD_C)));
-        while (!byPhase.isEmpty() && byPhase.get(byPhase.size() - 1).isBlank()) byPhase.remove(byPhase.size() - 1);
-        return new Totals(byPhase, sum(Field.LOAD_TOTAL), sum(Field.AMPERES));
-    }
-
-    private Stated<Double> sum(Field field) {
-        Value v = best.get(field);
-        return v == null ? Stated.blank() : stated(Values.figure(v.text()), v.text(), v.box());
+        return PanelTotals.of(sheet, best);
     }
 }

@@ -1,6 +1,5 @@
 package asfound.drawing.schedule.header;
 
-import asfound.drawing.page.Rule;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.schedule.phrase.HeaderWords;
 import asfound.drawing.schedule.phrase.Phrase;
@@ -13,7 +12,6 @@ import asfound.drawing.schedule.text.Value;
 import asfound.drawing.schedule.text.Values;
 import asfound.model.Box;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -35,22 +33,14 @@ final class LoneLabels {
 
     private static final Pattern ANYTHING =
             Pattern.compile("(?:equipment )?(?:mark|tag)|equipment", Pattern.CASE_INSENSITIVE);
-    /** The next line begins no further off, in sizes of type. */
-    private static final double LINE = 1.6;
-
     private static final Pattern TITLE = Pattern.compile("schedule|directory", Pattern.CASE_INSENSITIVE);
     /** {@code PANEL   L3}: behind the word for a panel it is the panel's name, and heads no sum of a phase. */
     private static final Pattern PHASE_OR_NAME = Pattern.compile("L[123]");
-    /** A value beside the middle of its label stands no further off, in sizes of its type. */
-    private static final double ZONE = 6;
     /** What cannot be a value counts as written for its label only so near to it. */
     private static final double NEAR = 14;
 
-    /** The next pair of a label and its value stands no further off, in sizes of type. */
-    private static final double PAIRS = 4;
-
-    private final Sheet sheet;
     private final Phrases phrases;
+    private final AroundLabel around;
     private final List<Lone> labels;
     private final boolean above;
     private final List<Beside> besides;
@@ -58,8 +48,8 @@ final class LoneLabels {
     private final List<Optional<Value>> found;
 
     LoneLabels(Sheet sheet, Phrases phrases, List<Lone> labels) {
-        this.sheet = sheet;
         this.phrases = phrases;
+        around = new AroundLabel(sheet, phrases);
         ListHeadings headings = new ListHeadings(phrases);
         this.labels = labels.stream()
                 .filter(l -> l.label().marked() || !headings.isOne(l.phrase()))
@@ -120,7 +110,9 @@ final class LoneLabels {
             boolean rightFits) {}
 
     private Beside around(Lone l) {
-        Optional<Phrase> over = upward(l.phrase()), under = below(l.phrase()), right = toTheRight(l.phrase());
+        Optional<Phrase> over = around.above(l.phrase()),
+                under = around.below(l.phrase()),
+                right = around.toTheRight(l.phrase());
         return new Beside(over, under, right, isValue(l, over), isValue(l, under), isValue(l, right));
     }
 
@@ -152,8 +144,12 @@ final class LoneLabels {
     private boolean isSupply(Optional<Phrase> near, boolean beside, boolean below) {
         if (near.isEmpty() || !SupplyInWords.isOne(near.get(), phrases.meanings())) return false;
         Phrase p = near.get();
-        return !(beside && toTheRight(p).filter(v -> isValue(Field.MAIN, v)).isPresent())
-                && !(below && below(p).filter(v -> isValue(Field.MAIN, v)).isPresent());
+        return !(beside
+                        && around.toTheRight(p)
+                                .filter(v -> isValue(Field.MAIN, v))
+                                .isPresent())
+                && !(below
+                        && around.below(p).filter(v -> isValue(Field.MAIN, v)).isPresent());
     }
 
     List<Value> values() {
@@ -218,14 +214,14 @@ final class LoneLabels {
         if (rightFits && belowFits && !marked) {
             // a row of labels has its values below; a label with its value beside it has another label below
             boolean farRight =
-                    right.get().left() - label.right() > 14 * label.size() && !isNextCell(label, right.get());
+                    right.get().left() - label.right() > 14 * label.size() && !around.isNextCell(label, right.get());
             rightFits = !farRight;
         }
         Optional<Phrase> value = rightFits ? right : belowFits ? below : Optional.empty();
         // the sums of several columns stand behind one label: none of them is the whole
         if (field == Field.LOAD_TOTAL
                 && rightFits
-                && toTheRight(right.get()).filter(LoneLabels::isFigure).isPresent()) value = Optional.empty();
+                && around.toTheRight(right.get()).filter(LoneLabels::isFigure).isPresent()) value = Optional.empty();
         // a sheet's title announces a name as well, but less surely than a label does
         boolean title = TITLE.matcher(label.text()).find();
         int weight = title ? 1 : rightFits && marked ? MARKED : 2;
@@ -237,18 +233,6 @@ final class LoneLabels {
         return lone.field() == Field.DESIGNATION
                 && !lone.label().marked()
                 && ANYTHING.matcher(lone.phrase().text().strip()).matches();
-    }
-
-    /** A single upright rule parts them: however wide its cell is, the value stands in the one beside the label's. */
-    private boolean isNextCell(Phrase label, Phrase value) {
-        double last = Double.NEGATIVE_INFINITY;
-        int rules = 0;
-        for (Rule r : sheet.down().between(label.right() - 0.5, value.left() + 0.5)) {
-            if (!r.passes(label.centreY())) continue;
-            if (r.at() - last > 1.2) rules++;
-            last = r.at();
-        }
-        return rules == 1;
     }
 
     private boolean isValue(Lone lone, Optional<Phrase> near) {
@@ -276,97 +260,5 @@ final class LoneLabels {
     /** What mains there are is told in the words of a label: {@code MAIN LUGS}. */
     private static boolean isMain(Field field) {
         return field == Field.MAIN || field == Field.MAIN_LUGS;
-    }
-
-    private Optional<Phrase> toTheRight(Phrase label) {
-        double reach = 0.55 * Math.max(phrases.largest(), label.size());
-        return phrases.near(label.centreY(), reach).stream()
-                .filter(p -> p != label && p.left() >= label.right() - 0.5)
-                .filter(p -> Math.abs(p.centreY() - label.centreY()) < 0.55 * Math.max(p.size(), label.size()))
-                .min(Comparator.comparingDouble(Phrase::left))
-                .filter(p ->
-                        p.left() - label.right() < 40 * label.size() || isNextCell(label, p) || isOfPairs(label, p))
-                .filter(p -> p.left() - label.right() < NEAR * label.size() || isOfOneType(p, label));
-    }
-
-    /**
-     * In a worksheet, however wide its columns, another label below or above has its value under or over this one: pairs spread over
-     * the row.
-     */
-    private boolean isOfPairs(Phrase label, Phrase value) {
-        if (!sheet.hasCells()) return false;
-        return phrases.near(label.centreY(), PAIRS * label.size()).stream()
-                .filter(o -> o != label
-                        && o.left() == label.left()
-                        && phrases.meanings().label(o).isPresent())
-                .anyMatch(o -> phrases.near(o.centreY(), 0.3 * o.size()).stream()
-                        .filter(p -> p.left() > o.right())
-                        .min(Comparator.comparingDouble(Phrase::left))
-                        .filter(p -> p.left() == value.left())
-                        .isPresent());
-    }
-
-    /** The number of a note in other type far off on the same level belongs to no label. */
-    private static boolean isOfOneType(Phrase p, Phrase label) {
-        return Math.abs(p.size() - label.size()) < 0.12 * label.size();
-    }
-
-    private Optional<Phrase> below(Phrase label) {
-        Box b = label.box();
-        return phrases.between(label.centreY(), b.bottom() + reach(label)).stream()
-                .filter(p -> p != label && p.centreY() > label.centreY() + 0.6 * label.size())
-                .filter(p -> p.box().y() - b.bottom() < LINE * Math.max(label.size(), p.size()))
-                .filter(p -> isInColumn(p, label))
-                .min(Comparator.comparingDouble((Phrase p) -> p.box().y())
-                        .thenComparingDouble(p -> Math.abs(p.left() - label.left())))
-                .or(() -> FormCells.value(sheet, phrases, label));
-    }
-
-    private Optional<Phrase> upward(Phrase label) {
-        Box b = label.box();
-        return phrases.between(b.y() - reach(label), label.centreY()).stream()
-                .filter(p -> p != label && p.centreY() < label.centreY() - 0.6 * label.size())
-                .filter(p -> b.y() - p.box().bottom() < LINE * Math.max(label.size(), p.size()))
-                .filter(p -> isInColumn(p, label))
-                .min(Comparator.comparingDouble((Phrase p) -> -p.box().bottom())
-                        .thenComparingDouble(p -> Math.abs(p.left() - label.left())));
-    }
-
-    /** No value's middle stands further above or below its label. */
-    private double reach(Phrase label) {
-        return LINE * Math.max(phrases.largest(), label.size()) + phrases.tallest();
-    }
-
-    private boolean isInColumn(Phrase p, Phrase label) {
-        return isAligned(p, label) || isInZone(p, label);
-    }
-
-    /** A value at the edge of the cell in whose middle its label stands: no other text of the label's line is nearer. */
-    private boolean isInZone(Phrase p, Phrase label) {
-        double reach = ZONE * label.size(), left = label.left() - reach, right = label.right() + reach;
-        boolean alone = true;
-        for (Phrase o : phrases.near(label.centreY(), 0.4 * label.size())) {
-            if (o == label || Math.abs(o.centreY() - label.centreY()) > 0.4 * label.size()) continue;
-            alone = false;
-            if (o.right() <= label.left()) left = Math.max(left, o.right());
-            if (o.left() >= label.right()) right = Math.min(right, o.left());
-        }
-        boolean barred = sheet.down()
-                .separates(
-                        Math.min(p.centreX(), label.centreX()),
-                        Math.max(p.centreX(), label.centreX()),
-                        label.centreY());
-        return !alone && !barred && p.left() > left && p.right() < right;
-    }
-
-    private boolean isAligned(Phrase p, Phrase label) {
-        return p.left() < label.right() + label.size()
-                && p.right() > label.left() - label.size()
-                && (!sheet.down()
-                                .separates(
-                                        Math.min(p.centreX(), label.centreX()),
-                                        Math.max(p.centreX(), label.centreX()),
-                                        label.centreY())
-                        || Math.abs(p.left() - label.left()) < 2 * label.size());
     }
 }
