@@ -12,6 +12,10 @@ public final class Values {
             "([1-9]\\d{0,2})\\s*-?\\s*(?:CIRCUITS?|CKTS?\\.?|CCTS?|WAYS?|POLES?|SPACES?|POLE SPACES)?",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern NOTHING = Pattern.compile("(?i)[-–—_./\\s]*|n/?a|none|tbd|\\?+");
+    /** {@code Location of the board}: what stands behind the first word of a label is more of the label. */
+    private static final Pattern OF_LABEL =
+            Pattern.compile("(?:of|frm)\\b.*|(?:panel|board)", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern TWO_DIGITS = Pattern.compile("\\d{2,3}");
     private static final Pattern PHASE_WIRE =
             Pattern.compile("[13]\\s*(ph|ø|φ|phase|p)?\\D{0,8}[2345]", Pattern.CASE_INSENSITIVE);
@@ -52,9 +56,13 @@ public final class Values {
         return switch (field) {
             case DESIGNATION -> NameText.isNameBehindItsWord(text);
             case LOCATION, MOUNTING ->
-                !NOTHING.matcher(text).matches() && text.length() < 60 && Headings.weight(text, Role.POSITION) < 0.8;
+                !NOTHING.matcher(text).matches()
+                        && !OF_LABEL.matcher(text).matches()
+                        && text.length() < 60
+                        && Headings.weight(text, Role.POSITION) < 0.8;
             case FED_FROM ->
                 !NOTHING.matcher(text).matches()
+                        && !OF_LABEL.matcher(text).matches()
                         && text.length() < 60
                         && !SYSTEM_ALONE.matcher(text).matches();
             case VOLTAGE ->
