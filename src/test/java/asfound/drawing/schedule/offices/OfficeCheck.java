@@ -14,12 +14,19 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /**
  * Compares what was read of an office's sheet with what a person reads there. A difference is told where a problem names
  * its position or its value, or is about the whole table or page; that something was said somewhere is not enough.
  */
 final class OfficeCheck {
+
+    /** In VA: a kVA with one decimal is no more exact, summed over poles. */
+    private static final double ROUNDED = 1;
+
+    /** Of a column of loads that was not read, or not as its heading says. */
+    private static final Pattern COLUMN = Pattern.compile("(?i)column|sums? of|totals?");
 
     private final OfficeTruth truth;
     private final ScheduleReading reading;
@@ -57,7 +64,36 @@ final class OfficeCheck {
                     doubted || said.stream().anyMatch(p -> SaidOf.title(p, panel.panel())),
                     "panel " + panel.panel() + " is missing");
         circuits(panel, read, said, doubted);
-        if (!read.isEmpty()) headers(panel, read.get(0), said);
+        if (read.isEmpty()) return;
+        headers(panel, read.get(0), said);
+        loads(panel, read, said, doubted);
+    }
+
+    /** One line for all loads of a panel that were read otherwise, and one for those that were not read. */
+    private void loads(OfficeTruth.Panel panel, List<Directory> read, List<Problem> said, boolean doubted) {
+        List<String> otherwise = new ArrayList<>(), unread = new ArrayList<>();
+        boolean positions = true;
+        for (OfficeTruth.Circuit want : panel.circuits()) {
+            if (want.loadVA() == null || want.loadVA() == 0) continue;
+            for (Directory d : read)
+                for (Directory.Circuit c : d.circuits()) {
+                    if (!c.positions().get(0).equals(want.positions().get(0))) continue;
+                    Stated<Double> load = c.totalVA();
+                    if (Math.abs(load.or(0.0) - want.loadVA()) <= ROUNDED) continue;
+                    String at = want.positions().get(0) + ": printed " + want.loadVA() + ", read " + load.raw();
+                    (load.isStated() ? otherwise : unread).add(at);
+                    if (load.isStated())
+                        positions &= said.stream().anyMatch(p -> SaidOf.positions(p, Set.copyOf(c.positions()), ""));
+                }
+        }
+        boolean columns = doubted
+                || said.stream().anyMatch(p -> COLUMN.matcher(p.message()).find());
+        if (!otherwise.isEmpty())
+            note(
+                    columns || positions,
+                    panel.panel() + ", " + otherwise.size() + " loads otherwise, at " + otherwise.get(0));
+        if (!unread.isEmpty())
+            note(columns, panel.panel() + ", " + unread.size() + " loads not read, at " + unread.get(0));
     }
 
     private void note(boolean isTold, String difference) {
