@@ -35,7 +35,11 @@ class CellTextsTest {
         "'1,200A',1200,",
         "3P,,3",
         "20 GFCI,20,",
-        "(2) 40A,40,2"
+        "(2) 40A,40,2",
+        "2 x 30A,30,2",
+        "3X100 A,100,3",
+        "Single pole 20 amp,20,1",
+        "two pole 30A,30,2"
     })
     void a_device_is_read_however_it_is_written(String text, Integer rating, Integer poles) {
         DeviceText device = DeviceText.parse(text).orElseThrow();
@@ -44,7 +48,21 @@ class CellTextsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"RECEPT RM 20", "20 20 20", "2.5", "-", "", "12/3/4", "Pump 3", "70/80", "0"})
+    @ValueSource(
+            strings = {
+                "RECEPT RM 20",
+                "20 20 20",
+                "2.5",
+                "-",
+                "",
+                "12/3/4",
+                "Pump 3",
+                "70/80",
+                "0",
+                "4 x 16",
+                "3X2.5",
+                "4x25mm"
+            })
     void what_is_no_device_is_not_taken_for_one(String text) {
         assertThat(DeviceText.parse(text)).isEmpty();
     }

@@ -26,7 +26,7 @@ public record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
             "(?<trip>\\d+)\\s*AT\\b|(?<frame>\\d+)\\s*AF\\b|(?<ma>\\d+)\\s*MA\\b|(?<ka>\\d+(?:\\.\\d+)?)\\s*KA\\b"
                     + "|(?<plus>\\d)\\s*P?\\s*\\+\\s*N\\b|(?<poles>\\d)\\s*-?\\s*P(?:OLES?|H)?(?![A-Z])"
                     + "|(?<amps>\\d+(?:\\.\\d+)?)\\s*A(?:MPS?|MPERES?)?(?![A-Z])"
-                    + "|(?<word>SINGLE|DOUBLE|TRIPLE|SPN|SP&N|TPN|TP&N|DPN|SP|DP|TP|FP|4P)(?![A-Z])|(?<number>\\d+(?:\\.\\d+)?)|(?<letters>[A-Z]+)");
+                    + "|(?<word>SINGLE|DOUBLE|TRIPLE|ONE|TWO|THREE|FOUR|SPN|SP&N|TPN|TP&N|DPN|SP|DP|TP|FP|4P)(?![A-Z])|(?<number>\\d+(?:\\.\\d+)?)|(?<letters>(?!X(?![A-Z]))[A-Z]+)");
 
     private static final Set<String> POLES = Set.of("SPN", "SP", "TPN", "TP", "DPN", "DP", "FP");
     private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d{3}(?!\\d))");
@@ -34,9 +34,11 @@ public record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
     /** A mark in the place of the rating: {@code -/3} beside the further poles of {@code 20/3}. */
     private static final Pattern CARRIED_ON = Pattern.compile("[-–—\"]+\\s*/\\s*([1-4])\\s*P?");
 
+    private static final Pattern CORES = Pattern.compile("\\d\\s*[X×]\\s*[\\d.]+(?!\\s*A|[\\d.])");
+
     private static final Pattern BRACKETS = Pattern.compile("[()\\[\\]]");
     private static final Pattern BARE = Pattern.compile("[(.\\s-]*([1-4])[).\\s-]*");
-    private static final Pattern BETWEEN = Pattern.compile("[\\s/,;:@+&x×.#~*-]*");
+    private static final Pattern BETWEEN = Pattern.compile("[\\s/,;:@+&×.#~*-]*|\\s*X\\s*");
 
     /** More letters than any device is written with. */
     private static final int LONGEST = 40;
@@ -48,7 +50,7 @@ public record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
             "CAFI", "DF", "ST", "GF", "TYPE", "CB", "BKR", "HACR", "GFEP", "LO", "SWD", "AMP", "AMPS", "POLE", "POLES",
             "T", "G", "AT", "LSI", "LSIG", "FUSE", "FU", "BS", "EN", "IEC", "N", "TM", "E", "EX", "EXIST", "R", "L",
             "H", "S", "I", "HT", "LOCK", "ON", "SW", "FDS", "W", "LCK", "EPO", "U", "TRIP", "CURVE", "CHAR", "NEW",
-            "SHUNT", "GFP");
+            "SHUNT", "GFP", "SINGLE", "DOUBLE", "TRIPLE", "ONE", "TWO", "THREE", "FOUR");
 
     boolean isEmpty() {
         return ratingA.isEmpty() && poles.isEmpty();
@@ -71,6 +73,8 @@ public record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
         if (isWritten(text, "BCDK")) text = CURVE.matcher(text).replaceAll("$2");
         if (isWritten(text, "()[]")) text = BRACKETS.matcher(text).replaceAll(" ");
         if (text.isBlank() || Texts.saysNothing(text)) return Optional.empty();
+        // four cores of 16 square millimetres are written so as well
+        if (isWritten(text, "X×") && CORES.matcher(text).find()) return Optional.empty();
         Parts parts = new Parts();
         Matcher m = PART.matcher(text), between = BETWEEN.matcher(text);
         int last = 0;
@@ -174,9 +178,9 @@ public record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
 
     private static int polesOf(String word) {
         return switch (word.charAt(0)) {
-            case 'S' -> 1;
+            case 'S', 'O' -> 1;
             case 'D' -> 2;
-            case 'T' -> 3;
+            case 'T' -> word.equals("TWO") ? 2 : 3;
             default -> 4;
         };
     }
