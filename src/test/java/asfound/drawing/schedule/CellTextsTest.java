@@ -70,7 +70,19 @@ class CellTextsTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = ';',
-            value = {"7;7", "7,9,11;7 9 11", "7-9-11;7 9 11", "7/9/11;7 9 11", "1 & 3;1 3", "CKT 5;5", "#12;12", "(4);4"
+            value = {
+                "7;7",
+                "7,9,11;7 9 11",
+                "7-9-11;7 9 11",
+                "7/9/11;7 9 11",
+                "1 & 3;1 3",
+                "CKT 5;5",
+                "#12;12",
+                "(4);4",
+                "[1,3,5];1 3 5",
+                "1.3.5;1 3 5",
+                "1|3;1 3",
+                "13·15·17;13 15 17"
             })
     void positions_are_read_however_they_are_joined(String text, String numbers) {
         assertThat(PositionText.parse(text).orElseThrow().numbers().stream()

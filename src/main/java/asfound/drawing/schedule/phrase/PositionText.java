@@ -22,7 +22,7 @@ public record PositionText(List<Integer> numbers, List<Integer> phases, String r
     /** So many positions follow from the first to the last of {@code 19 to 42}. */
     private static final int LONGEST_RUN = 36;
 
-    private static final Pattern AROUND = Pattern.compile("[*†‡§]+$|[.)]$|^\\(");
+    private static final Pattern AROUND = Pattern.compile("[*†‡§]+$|[.)\\]}]$|^[(\\[{]");
     private static final Pattern DIGITS = Pattern.compile("\\d+");
     private static final Pattern LEAD =
             Pattern.compile("(?i)^(?:ckts?|circuits?|ccts?|ways?|pos|no|#)[\\s.:#]*(?=\\d)");
@@ -30,7 +30,8 @@ public record PositionText(List<Integer> numbers, List<Integer> phases, String r
     private static final String LEADS = "cCwWpPnN#";
 
     private static final Pattern LIST = Pattern.compile(
-            "\\d{1,3}(?:\\s*(?:[-–—,/&+;]|\\s|and|to|thru|through)\\s*\\d{1,3})*", Pattern.CASE_INSENSITIVE);
+            "\\d{1,3}(?:\\s*(?:[-–—,/&+;|·\\\\]|\\s|and|to|thru|through)\\s*\\d{1,3})*|\\d{1,3}(?:\\.\\d{1,3}){2,}",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern PHASE = Pattern.compile("L[123]|[RYB]");
     private static final String PHASE_LETTERS = "LRYBTlrybt";
     private static final Pattern FIRST_TO_LAST = Pattern.compile(".*L1\\s*[-–]\\s*(\\d{1,2}\\s*)?L3");
@@ -118,7 +119,7 @@ public record PositionText(List<Integer> numbers, List<Integer> phases, String r
 
     /** A bracket or a mark may stand around it. */
     private static boolean isMarked(String text) {
-        return text.charAt(0) == '(' || !Character.isLetterOrDigit(text.charAt(text.length() - 1));
+        return "([{".indexOf(text.charAt(0)) >= 0 || !Character.isLetterOrDigit(text.charAt(text.length() - 1));
     }
 
     /** It begins with two letters, as no position does. */
