@@ -26,6 +26,7 @@ final class LabelReader {
     private static final Pattern RUN_INTO = Pattern.compile("^(?:from|by)(?=\\p{Lu})");
     private static final Pattern OF = Pattern.compile("for|of|to", Pattern.CASE_INSENSITIVE);
     private static final Pattern OWN_NAME = Pattern.compile("S?M?DB\\s\\d", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BRANCH = Pattern.compile("equipment\\s+branch\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern KEY = Pattern.compile("\\babbreviations?\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern ROOM = Pattern.compile("(?i)rm\\.?|room");
 
@@ -173,6 +174,10 @@ final class LabelReader {
         if (label.field() == Field.DESIGNATION
                 && !label.marked()
                 && OWN_NAME.matcher(p.text()).lookingAt()) return true;
+        // 'EQUIPMENT BRANCH - PANEL EQ-1'
+        if (label.field() == Field.DESIGNATION
+                && !label.marked()
+                && BRANCH.matcher(p.text()).lookingAt()) return true;
         // 'Main DB CB 22', 'Main switchboard': what feeds the panel
         if (label.field() == Field.MAIN
                 && !label.marked()

@@ -14,11 +14,11 @@ import java.util.stream.IntStream;
 public final class Titles {
 
     private static final String KIND =
-            "(?:(?:EMERGENCY|NORMAL|CRITICAL|LIFE\\s+SAFETY|ESSENTIAL|STANDBY|ELECTRICAL|RECEPTACLE|MECHANICAL|EQUIPMENT|MAIN|BRANCH(?:\\s+CIRCUIT)?|SUB|EXISTING|NEW|SERVICE|LIGHTING|POWER|DISTRIBUTION|FEEDER|HOUSE|\\(E\\)|\\(N\\))[\\s-]+)?(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|FEED(?:ER)?\\s+PILLAR|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?(?:BOARD|GEAR)|MOTOR\\s+CONTROL\\s+CENT(?:ER|RE)|CONSUMER\\s+UNIT|BOARD|D\\.?B\\.?(?=\\s)|PANNEAU|TABLERO|UNTERVERTEILUNG|VERTEILER|VERDEELKAST|VERDELER|GROEPENKAST"
+            "(?:(?:EMERGENCY|NORMAL|CRITICAL|LIFE\\s+SAFETY|ESSENTIAL|STANDBY|ELECTRICAL|RECEPTACLE|MECHANICAL|EQUIPMENT|MAIN|BRANCH(?:\\s+CIRCUIT)?|LIGHTING\\s+(?:&|AND)\\s+(?:POWER|APPLIANCE)|SUB|EXISTING|NEW|SERVICE|LIGHTING|POWER|DISTRIBUTION|FEEDER|HOUSE|\\(E\\)|\\(N\\))[\\s-]+)?(?:(?:SUB-?\\s?)?DISTRIBUTION\\s+(?:BOARD|PANEL)|DIST\\.?\\s+BOARD|LIGHTING\\s+PANEL|POWER\\s+PANEL|FEED(?:ER)?\\s+PILLAR|PANEL\\s?BOARD|PANEL|PNL\\.?|LOAD\\s?CENT(?:ER|RE)|SWITCH\\s?(?:BOARD|GEAR)|MOTOR\\s+CONTROL\\s+CENT(?:ER|RE)|CONSUMER\\s+UNIT|BOARD|D\\.?B\\.?(?=\\s)|PANNEAU|TABLERO|UNTERVERTEILUNG|VERTEILER|VERDEELKAST|VERDELER|GROEPENKAST"
                     + "|(?:TABLEAU|COFFRET|CUADRO|QUADRO)(?=\\s+(?!DE\\b)\\S*[A-Z]))";
     private static final String SHEET =
-            "(?:SCHEDULE|DIRECTORY|CIRCUIT\\s+DIRECTORY|CIRCUIT\\s+SCHEDULE|(?:CIRCUIT\\s+)?CHART|(?:BREAKER|CIRCUIT)\\s+LIST|CIRCUIT\\s+LEGEND|C[ÉE]DULE)";
-    private static final String OF = "(?:OF|FOR|DU|DEL)";
+            "(?:SCHEDULE|DIRECTORY|(?:LOAD|BREAKER)\\s+SCHEDULE|CIRCUITS|CIRCUIT\\s+DIRECTORY|CIRCUIT\\s+SCHEDULE|(?:CIRCUIT\\s+)?CHART|(?:BREAKER|CIRCUIT)\\s+LIST|CIRCUIT\\s+LEGEND|C[ÉE]DULE)";
+    private static final String OF = "(?:OF|FOR|IN|DU|DEL)";
     private static final String NAME = "[\"'“]?([A-Z0-9][A-Z0-9./_#&-]*(?:\\s[A-Z0-9./_#-]*\\d[A-Z0-9./_#-]*)?)[\"'”]?";
     private static final Pattern AFTER = Pattern.compile(
             "^(?:" + SHEET + "\\s+" + OF + "?\\s*[-–:]?\\s*)?" + KIND + "(?:\\s+(?:" + SHEET
@@ -31,7 +31,16 @@ public final class Titles {
                     + "(?:(?:[A-Z]{2,}\\.?|\\d{3}(?:Y?/\\d{3})?\\s?V(?:OLTS?)?)[\\s-]+){1,3}?(?=" + KIND + ")",
             Pattern.CASE_INSENSITIVE);
 
+    /** {@code 2ND FLOOR PANEL X}, {@code BLDG. 4 PANEL X}: where it stands. */
+    private static final Pattern PLACE_BEFORE = Pattern.compile(
+            "^(?:\\d+(?:ST|ND|RD|TH)\\s+)?(?:FLOOR|FL\\.?|LEVEL|LVL\\.?|BLDG\\.?|BUILDING|RM\\.?|ROOM|WING|SUITE)\\s*#?[A-Z]?\\d{0,4}[A-Z]?\\s*[-–—,:]?\\s*(?="
+                    + KIND + ")",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern CAPITALS = Pattern.compile("[A-Z]{1,3}(?:-[A-Z]{1,3})?");
+
+    private static final Pattern OF_LOADS =
+            Pattern.compile("\\b(?:LOAD|BREAKER)\\s+SCHEDULE\\b", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern OTHER_PANEL = Pattern.compile(
             "\\b(?:control|fire|alarm|annunciator|patch|access|solar|door|relay|front|rear|back|side|top|end|wall|ceiling|wood|glass)\\b",
@@ -172,6 +181,8 @@ public final class Titles {
         if (plain.isPresent()) return plain;
         Matcher placed = WITH_PLACE.matcher(t);
         if (placed.matches() && PlaceWords.isPlace(placed.group(2))) return Optional.of(placed.group(1));
+        Matcher place = PLACE_BEFORE.matcher(t);
+        if (place.lookingAt()) return nameBy(t.substring(place.end()));
         Matcher kind = BEFORE_KIND.matcher(t);
         return kind.lookingAt()
                 ? nameBy(t.substring(kind.end())).filter(name -> Texts.hasFigure(name) || isNameAtEnd(name, t))
@@ -192,6 +203,8 @@ public final class Titles {
             String name = NameText.name(m.group(1));
             if (p == BEFORE && NUMBER_OF_SECTION.matcher(m.group(1)).matches()) continue;
             if (p == AFTER && SIZE.matcher(t).region(m.start(1), t.length()).lookingAt()) continue;
+            // 'HVAC LOAD SCHEDULE' is another list
+            if (p == BEFORE && !Texts.hasFigure(name) && OF_LOADS.matcher(t).find()) continue;
             // 'MEMO: Panel directory as posted' is running text
             if (p == BEFORE && !Texts.hasFigure(name) && !m.hitEnd()) continue;
             boolean telling = name.chars().anyMatch(Character::isDigit)

@@ -34,13 +34,21 @@ public final class NameText {
 
     /** What is said of a panel behind its name. */
     private static final String REMARK =
-            "(?:sections?|sect?\\.|part|existing|exist\\.|new|relocated|revised|replaced|to remain|isolated ground|ig|emergency|normal"
-                    + "|critical|life safety|equipment branch|standby|ups|double tub|typ(?:ical)?|fed|see)";
+            "(?:sections?|sect?\\.|part|existing|exist\\.|new|relocated|revised|rev|replaced|to remain|isolated ground|ig|emergency|normal"
+                    + "|critical|life safety|equipment branch|standby|ups|double tub|typ(?:ical)?|fed|see|surface|flush|nema|page|sheet"
+                    + "|updated|dated)";
+    /** By any other word in brackets two panels may differ: {@code LP-2 (EAST)}. */
+    private static final Pattern IN_BRACKETS = Pattern.compile(
+            OWN + "\\s+[(\\[](?:" + REMARK + "\\b[^()\\[\\]]*|\\d[^()\\[\\]]{2,}|MLO|MCB|[ENR]|EX\\.?)[)\\]]?$",
+            Pattern.CASE_INSENSITIVE);
 
-    private static final Pattern IN_BRACKETS =
-            Pattern.compile(OWN + "\\s+\\((?:" + REMARK + "\\b[^()]*|[ENR]|EX\\.?)\\)?$", Pattern.CASE_INSENSITIVE);
     private static final Pattern REMARK_BEHIND_DASH =
             Pattern.compile(OWN + "\\s+[-–—]\\s+" + REMARK + "\\b.*$|(?<=\\S)\\s+[-–—]+$", Pattern.CASE_INSENSITIVE);
+    /** {@code LP-1 REV 2}, {@code LP-1 AS OF 5/12/98}: of which day or page the sheet is. */
+    private static final Pattern OF_SHEET = Pattern.compile(
+            OWN
+                    + "\\s+(?:(?:REV\\.?|PG\\.?|PAGE|SHEET)\\s*\\d.*|(?:DATED|UPDATED|AS OF)\\b.*|\\d{1,2}/\\d{1,2}/\\d{2,4}|W/\\s?.*)$",
+            Pattern.CASE_INSENSITIVE);
     /** {@code DB-01 (12 WAY TP&N)}, {@code LP-1 42 POLE}: how large it is, and no part of its name. */
     private static final Pattern SIZE = Pattern.compile(
             OWN
@@ -106,7 +114,8 @@ public final class NameText {
         t = replaced(t, ":", BEHIND_COLON, "$1");
         t = replaced(t, "-–—", BEHIND_DASH, "");
         t = replaced(t, "-–—", REMARK_BEHIND_DASH, "");
-        t = replaced(t, "(", IN_BRACKETS, "");
+        t = replaced(t, "([", IN_BRACKETS, "");
+        t = replaced(t, " ", OF_SHEET, "");
         String bare = (isWithin(t) ? t : QUOTES.matcher(t).replaceAll("")).strip();
         // a bracket within the name keeps its other half
         return bare.lastIndexOf('(') > bare.lastIndexOf(')') ? bare + ")" : bare;
