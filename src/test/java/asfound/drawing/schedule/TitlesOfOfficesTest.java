@@ -36,6 +36,14 @@ class TitlesOfOfficesTest {
     }
 
     @Test
+    void a_note_that_speaks_of_another_panel_names_none() throws IOException {
+        assertThat(named("CIRCUITS IN PANEL LP-3 ARE EXISTING")).isEqualTo("-");
+        assertThat(named("SEE DETAIL 4, PANEL LP-3")).isEqualTo("-");
+        assertThat(named("HVAC LOAD SCHEDULE")).isEqualTo("-");
+        assertThat(named("FIRE ALARM PANEL FA")).isEqualTo("-");
+    }
+
+    @Test
     void who_typed_a_directory_is_no_panel() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             s.twoSided(60).text(40, 150, "Directory typed by").text(140, 150, "R. Dunne");

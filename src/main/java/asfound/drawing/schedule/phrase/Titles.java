@@ -39,6 +39,11 @@ public final class Titles {
 
     private static final Pattern CAPITALS = Pattern.compile("[A-Z]{1,3}(?:-[A-Z]{1,3})?");
 
+    /** {@code DIRECTORY OF CIRCUITS, PANEL X}. */
+    private static final Pattern OF_SHEET = Pattern.compile(SHEET + "\\b", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern CIRCUITS = Pattern.compile("CIRCUITS\\b", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern OF_LOADS =
             Pattern.compile("\\b(?:LOAD|BREAKER)\\s+SCHEDULE\\b", Pattern.CASE_INSENSITIVE);
 
@@ -141,7 +146,9 @@ public final class Titles {
         if (whole.isPresent()) return whole;
         // behind the building's name, or the sheet's: 'ST. ORAN HOSPITAL - PANELBOARD R2D', 'Board record. Panel KX-4'
         int dash = Math.max(t.lastIndexOf(" - "), Math.max(t.lastIndexOf(" – "), t.lastIndexOf(" — ")));
-        return behind(t, dash, 3).or(() -> behind(t, t.indexOf(". "), 2)).or(() -> behind(t, t.indexOf(", "), 2));
+        return behind(t, dash, 3)
+                .or(() -> behind(t, t.indexOf(". "), 2))
+                .or(() -> OF_SHEET.matcher(t).lookingAt() ? behind(t, t.indexOf(", "), 2) : Optional.empty());
     }
 
     /** The name in what follows a sign, where that begins with the word for a panel. */
@@ -203,6 +210,8 @@ public final class Titles {
             String name = NameText.name(m.group(1));
             if (p == BEFORE && NUMBER_OF_SECTION.matcher(m.group(1)).matches()) continue;
             if (p == AFTER && SIZE.matcher(t).region(m.start(1), t.length()).lookingAt()) continue;
+            // 'CIRCUITS IN PANEL X ARE EXISTING' is a note
+            if (p == AFTER && m.end() < t.length() && CIRCUITS.matcher(t).lookingAt()) continue;
             // 'HVAC LOAD SCHEDULE' is another list
             if (p == BEFORE && !Texts.hasFigure(name) && OF_LOADS.matcher(t).find()) continue;
             // 'MEMO: Panel directory as posted' is running text
