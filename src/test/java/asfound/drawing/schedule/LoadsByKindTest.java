@@ -81,4 +81,30 @@ class LoadsByKindTest {
                 + "3,Lights and fan,20,1,0.3,0.4\n4,Spare,20,1,,\n");
         assertThat(Readings.loads(d)).containsExactly(700.0, 1500.0, 700.0, 0.0);
     }
+
+    @Test
+    void the_heading_over_all_kinds_stands_over_the_middle_one_and_is_none_of_its_own() throws IOException {
+        try (DrawnSheet s = sheet("LTG", "RECP", "MISC")) {
+            s.text(240, 58, "LOAD (VA)");
+            for (double x : new double[] {215, 255, 295, 345}) s.rule(x, 62, x, 144);
+            s.line(84, AT, "1", "Lights corridor", "20", "1", "", "", "700");
+            s.line(98, AT, "2", "Rack", "20", "1", "", "", "480");
+            s.line(112, AT, "3", "Sump pump", "20", "1", "", "", "1060");
+            s.line(126, AT, "4", "Sockets office", "20", "1", "", "540", "");
+            s.line(140, AT, "5", "Desk", "20", "1", "", "540", "100");
+            Directory d = s.directory();
+            assertThat(Readings.loads(d)).containsExactly(700.0, 480.0, 1060.0, 540.0, 640.0);
+            assertThat(Readings.said(d.problems())).isEmpty();
+        }
+    }
+
+    @Test
+    void of_kinds_that_are_named_twice_in_the_middle_the_left_half_is_of_the_left_side() throws IOException {
+        Directory d = Readings.table("Panel:,LP-4,,Voltage:,208Y/120 V\n\n"
+                + "Ckt,Trip,Description,Ltg,Rec,Misc,Misc,Rec,Ltg,Description,Trip,Ckt\n"
+                + "1,20,Lights,700,,,,540,,Desks,20,2\n3,20,Pump,,,1500,,,,Spare,20,4\n"
+                + "5,20,Spare,,,,900,,,Fan,20,6\n7,20,Sockets,,360,,,,250,Lights roof,20,8\n");
+        assertThat(Readings.loads(d)).containsExactly(700.0, 540.0, 1500.0, 0.0, 0.0, 900.0, 360.0, 250.0);
+        assertThat(Readings.said(d.problems())).isEmpty();
+    }
 }

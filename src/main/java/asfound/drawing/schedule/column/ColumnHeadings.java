@@ -5,6 +5,7 @@ import asfound.drawing.schedule.phrase.HeaderLines;
 import asfound.drawing.schedule.phrase.Meanings;
 import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
+import asfound.drawing.schedule.phrase.RunningText;
 import asfound.drawing.schedule.phrase.SectionRows;
 import asfound.drawing.schedule.phrase.Span;
 import asfound.drawing.schedule.text.Role;
@@ -49,6 +50,7 @@ final class ColumnHeadings {
                 .filter(p -> p.centreY() < top && p.centreY() >= top - 9 * size - 2 * pitch)
                 .filter(p -> !SectionRows.isOne(p, phrases))
                 .collect(Collectors.partitioningBy(p -> phrases.meanings().saysOfPanel(p)
+                        || RunningText.isNote(p)
                         || HeaderLines.isBesideLabel(p, phrases)
                         || HeaderLines.isOnLineOfValues(p, phrases, table)));
         above = near.get(false);

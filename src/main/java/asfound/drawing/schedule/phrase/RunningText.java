@@ -1,5 +1,7 @@
 package asfound.drawing.schedule.phrase;
 
+import java.util.regex.Pattern;
+
 /**
  * Sentences that tell of a panel over its list: {@code 225 amp bus, 150 amp / main breaker.} Their last line heads no column,
  * though its words be those of a heading.
@@ -12,6 +14,8 @@ public final class RunningText {
 
     private static final double LINE = 1.9;
 
+    private static final Pattern NOTES = Pattern.compile("notes?:", Pattern.CASE_INSENSITIVE);
+
     private RunningText() {}
 
     /** Whether the line in which a text stands ends a sentence that is long or began in the line above. */
@@ -20,6 +24,14 @@ public final class RunningText {
             if (line.left() <= p.left() && line.right() >= p.right() && isFullStop(line))
                 return line.words().size() >= WORDS || goesOnFrom(line, phrases);
         return false;
+    }
+
+    /** Whether it is a long sentence, or {@code Notes:} and what they say, however many columns it stands over. */
+    public static boolean isNote(Phrase p) {
+        if (p.words().size() < 2) return false;
+        char first = p.text().charAt(0);
+        return (first == 'N' || first == 'n') && NOTES.matcher(p.text()).lookingAt()
+                || p.words().size() >= WORDS && isFullStop(p);
     }
 
     /** Whether a line ends with a word and a full stop. */

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Loads in neighbouring columns by their kinds, {@code Ltg | Rec | Mot | Oth}: what stands in a row of them together is the
@@ -35,6 +37,8 @@ public final class LoadsByKind {
     /** The side with all its kinds as its loads, where it has them. */
     static Side summed(Side side) {
         List<Column> kinds = kinds(side);
+        // a kind that is named twice is perhaps the other side's
+        if (headings(kinds).size() < kinds.size()) return side;
         if (kinds.size() < 2 || kinds.stream().noneMatch(c -> LoadClasses.isOne(c.heading())) || !areLoads(kinds))
             return side;
         Map<Role, Column> roles = new EnumMap<>(side.roles());
@@ -49,6 +53,47 @@ public final class LoadsByKind {
         double left = kinds.get(0).left(), right = kinds.get(kinds.size() - 1).right();
         roles.put(Role.LOAD, new Column(left, right, String.join(" ", headings), texts, Map.of(Role.LOAD, 2.0)));
         return new Side(side.spine(), side.columns(), roles, side.quality());
+    }
+
+    /**
+     * The sides with the kinds in the middle of a panel shared out, where they are named twice, {@code LTG | REC | MISC | MISC | REC |
+     * LTG}: the left half is of the left side. As they were where each has its own.
+     */
+    static List<Side> parted(Side left, Side right) {
+        List<Column> first = left.columns(), second = right.columns();
+        int from = first.size(), to = 0;
+        while (from > 0
+                && isFree(first.get(from - 1), left)
+                && first.get(from - 1).left() > left.spine().right()) from--;
+        while (to < second.size()
+                && isFree(second.get(to), right)
+                && second.get(to).right() < right.spine().left()) to++;
+        List<Column> middle = new ArrayList<>(first.subList(from, first.size()));
+        middle.addAll(second.subList(0, to));
+        int half = middle.size() / 2;
+        boolean own = half < 2 || middle.size() % 2 != 0 || to == half || hasKinds(first.subList(0, from));
+        if (own || hasKinds(second.subList(to, second.size()))) return List.of(left, right);
+        Set<String> ofLeft = headings(middle.subList(0, half)), ofRight = headings(middle.subList(half, 2 * half));
+        if (ofLeft.size() != half || !ofLeft.equals(ofRight)) return List.of(left, right);
+        List<Column> before = new ArrayList<>(first.subList(0, from)), behind = new ArrayList<>();
+        before.addAll(middle.subList(0, half));
+        behind.addAll(middle.subList(half, 2 * half));
+        behind.addAll(second.subList(to, second.size()));
+        return List.of(
+                new Side(left.spine(), before, left.roles(), left.quality()),
+                new Side(right.spine(), behind, right.roles(), right.quality()));
+    }
+
+    private static boolean isFree(Column c, Side side) {
+        return LoadClasses.isKind(c.heading()) && !side.roles().containsValue(c);
+    }
+
+    private static boolean hasKinds(List<Column> columns) {
+        return columns.stream().anyMatch(c -> LoadClasses.isOne(c.heading()));
+    }
+
+    private static Set<String> headings(List<Column> columns) {
+        return columns.stream().map(c -> Headings.plain(c.heading())).collect(Collectors.toSet());
     }
 
     /** The first columns that stand side by side under headings of kinds. */

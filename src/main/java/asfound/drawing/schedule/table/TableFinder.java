@@ -279,11 +279,13 @@ public final class TableFinder {
         Optional<List<Side>> across = panel.size() == 1 ? AcrossWays.of(panel.get(0), phrases) : Optional.empty();
         List<Side> shared =
                 across.isPresent() ? across.get() : panel.size() == 2 ? shared(panel.get(0), panel.get(1)) : panel;
-        tables.add(table(shared.stream().map(LoadsByKind::summed).toList(), columns));
+        List<Side> summed = shared.stream().map(LoadsByKind::summed).toList();
+        tables.add(table(across.isPresent() ? summed : OpenHalves.leftOut(summed), columns));
     }
 
     private List<Side> shared(Side left, Side right) {
         List<Side> split = SharedLoads.split(left, right);
+        split = LoadsByKind.parted(split.get(0), split.get(1));
         return LoadsInHalves.split(split.get(0), split.get(1), phrases).orElse(split);
     }
 

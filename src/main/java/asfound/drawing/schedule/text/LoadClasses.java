@@ -18,6 +18,9 @@ public final class LoadClasses {
             "lts",
             "rec",
             "recs",
+            "recp",
+            "recep",
+            "recpt",
             "recept",
             "recepts",
             "receptacle",
@@ -45,21 +48,8 @@ public final class LoadClasses {
     private static final Set<String> UNITS = Set.of("va", "kva", "w", "kw", "watts", "load", "non");
 
     /** Kinds of load that head one beside others, and by themselves may say something else. */
-    private static final Set<String> KINDS = Set.of(
-            "mot",
-            "oth",
-            "power",
-            "pwr",
-            "equip",
-            "equipment",
-            "eqpt",
-            "general",
-            "gen",
-            "ac",
-            "recpt",
-            "rcp",
-            "recep",
-            "small");
+    private static final Set<String> KINDS =
+            Set.of("mot", "oth", "power", "pwr", "equip", "equipment", "eqpt", "general", "gen", "ac", "rcp", "small");
 
     /** Heating and cooling do not run at once: their sum is no load. */
     private static final Set<String> IN_TURN = Set.of("heat", "heating", "cool", "cooling");
