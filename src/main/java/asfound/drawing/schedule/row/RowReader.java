@@ -5,6 +5,7 @@ import asfound.drawing.page.Word;
 import asfound.drawing.schedule.column.Column;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.table.LoadsByKind;
+import asfound.drawing.schedule.table.LoadsInTurn;
 import asfound.drawing.schedule.table.Side;
 import asfound.drawing.schedule.text.FrameAndTrip;
 import asfound.drawing.schedule.text.Role;
@@ -19,6 +20,7 @@ import java.util.Set;
 public final class RowReader {
 
     private final Side side;
+    private final List<Side> all;
     private final List<Row> rows;
     private final double bottom;
     private final ColumnLines columns;
@@ -29,6 +31,7 @@ public final class RowReader {
     /** @param all the sides of the table, this one among them */
     public RowReader(Sheet sheet, Phrases phrases, Side side, List<Side> all, double top) {
         this.side = side;
+        this.all = all;
         rows = RowLattice.rows(sheet, phrases, side, all, top);
         double first = Math.min(top, rows.get(0).y() - 0.6 * side.spine().size());
         bottom = LastRow.bottom(sheet, phrases, side, all, rows);
@@ -74,8 +77,30 @@ public final class RowReader {
         sums.forEach((row, cell) -> row.replace(Role.LOAD, cell));
     }
 
+    /** Of a column that is the other side's too, what stands on this side's rows. */
+    private void placeLevel(Role role, List<ColumnLines.Line> lines, List<Double> others) {
+        double near = LoadsInTurn.LEVEL * side.spine().size();
+        for (ColumnLines.Line line : lines) {
+            Optional<Row> own = rows.stream()
+                    .filter(r -> r.token().isPresent() && Math.abs(r.y() - line.y()) < near)
+                    .findFirst();
+            Row.Cell cell = new Row.Cell(line.text(), line.text(), line.box(), 0);
+            boolean theirs = others.stream().anyMatch(y -> Math.abs(y - line.y()) < near);
+            if (own.isPresent() && line.struck()) own.get().putStruck(role, cell);
+            else if (own.isPresent()) own.get().put(role, cell);
+            else if (!theirs) strays.add(new Leftover(line.text(), line.box()));
+        }
+    }
+
     private void place(Role role, Column column) {
         List<ColumnLines.Line> lines = columns.in(role, column);
+        if (role.isLoad() && all.size() == 2) {
+            List<Double> others = LoadsInTurn.levelsOfOthers(side, column, all);
+            if (!others.isEmpty()) {
+                placeLevel(role, lines, others);
+                return;
+            }
+        }
         Cells.Bounds bounds = cells.bounds(column);
         // where each row has a cell of its own, the cells tell
         Alignment alignment = bounds.cells() >= rows.size() ? Alignment.MIDDLE : cells.alignment(lines);

@@ -284,6 +284,8 @@ public final class TableFinder {
     }
 
     private List<Side> shared(Side left, Side right) {
+        Optional<List<Side>> inTurn = LoadsInTurn.shared(left, right);
+        if (inTurn.isPresent()) return inTurn.get();
         List<Side> split = SharedLoads.split(left, right);
         split = LoadsByKind.parted(split.get(0), split.get(1));
         return LoadsInHalves.split(split.get(0), split.get(1), phrases).orElse(split);
