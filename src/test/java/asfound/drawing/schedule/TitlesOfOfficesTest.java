@@ -36,6 +36,14 @@ class TitlesOfOfficesTest {
     }
 
     @Test
+    void by_words_and_numbers_in_brackets_two_panels_may_differ() throws IOException {
+        assertThat(named("PANEL LP (101)")).isEqualTo("LP (101)");
+        assertThat(named("PANEL HP (NORMAL)")).isEqualTo("HP (NORMAL)");
+        assertThat(named("PANEL LC-1 (TYP. UNIT A)")).isEqualTo("LC-1 (TYP. UNIT A)");
+        assertThat(named("PANEL LC-1 (TYP.)")).isEqualTo("LC-1");
+    }
+
+    @Test
     void a_note_that_speaks_of_another_panel_names_none() throws IOException {
         assertThat(named("CIRCUITS IN PANEL LP-3 ARE EXISTING")).isEqualTo("-");
         assertThat(named("SEE DETAIL 4, PANEL LP-3")).isEqualTo("-");

@@ -32,18 +32,24 @@ public final class NameText {
     /** Where a name may end: behind a figure, or behind so few capitals as no word of running text has. */
     private static final String OWN = "(?:(?<=\\d\\S{0,6})|(?<=^[A-Z]{1,4})|(?<=^[A-Z]{1,4}-[A-Z]{1,5}))";
 
-    /** What is said of a panel behind its name. */
+    /** What is said of a panel behind its name, and of its sheet. */
     private static final String REMARK =
-            "(?:sections?|sect?\\.|part|existing|exist\\.|new|relocated|revised|rev|replaced|to remain|isolated ground|ig|emergency|normal"
-                    + "|critical|life safety|equipment branch|standby|ups|double tub|typ(?:ical)?|fed|see|surface|flush|nema|page|sheet"
-                    + "|updated|dated)";
-    /** By any other word in brackets two panels may differ: {@code LP-2 (EAST)}. */
+            "(?:sections?|sect?\\.|part|existing|exist\\.|new|relocated|revised|rev|replaced|to remain|fed|see|surface|flush|nema"
+                    + "|page|sheet|updated|dated)\\b[^()\\[\\]]*|typ(?:ical)?\\.?(?: of \\d+)?";
+
+    private static final String RATING =
+            "\\d{2,4}\\s*A(?:MPS?)?\\b[^()\\[\\]]*|\\d{3}Y?\\s*/\\s*\\d{3}[^()\\[\\]]*|\\d+ of \\d+|MLO|MCB";
+    /** What the panel is for; of names that are letters alone two may differ by no more than that. */
+    private static final String PURPOSE =
+            "(?:isolated ground|ig|emergency|normal|critical|life safety|equipment branch|standby|ups|double tub)";
+    /** By any other word or number in brackets two panels may differ: {@code LP-2 (EAST)}, {@code LP (101)}. */
     private static final Pattern IN_BRACKETS = Pattern.compile(
-            OWN + "\\s+[(\\[](?:" + REMARK + "\\b[^()\\[\\]]*|\\d[^()\\[\\]]{2,}|MLO|MCB|[ENR]|EX\\.?)[)\\]]?$",
+            OWN + "\\s+[(\\[](?:" + REMARK + "|" + RATING + "|[ENR]|EX\\.?)[)\\]]?$|(?<=\\d\\S{0,6})\\s+\\(" + PURPOSE
+                    + "\\b[^()]*\\)?$",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern REMARK_BEHIND_DASH =
-            Pattern.compile(OWN + "\\s+[-–—]\\s+" + REMARK + "\\b.*$|(?<=\\S)\\s+[-–—]+$", Pattern.CASE_INSENSITIVE);
+            Pattern.compile(OWN + "\\s+[-–—]\\s+(?:" + REMARK + ")$|(?<=\\S)\\s+[-–—]+$", Pattern.CASE_INSENSITIVE);
     /** {@code LP-1 REV 2}, {@code LP-1 AS OF 5/12/98}: of which day or page the sheet is. */
     private static final Pattern OF_SHEET = Pattern.compile(
             OWN
