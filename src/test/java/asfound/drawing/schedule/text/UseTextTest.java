@@ -24,7 +24,13 @@ class UseTextTest {
                 "PROVISION FOR 100A 3P BREAKER",
                 "SPACE FOR FUTURE BREAKER",
                 "POSITION BLANKED OFF",
-                "BREAKER SPACE ONLY"
+                "BREAKER SPACE ONLY",
+                "BUS SPACE",
+                "1P SPACE",
+                "1-POLE SPACE",
+                "(1) SPACE",
+                "SPACE (NO BUS)",
+                "PFB"
             })
     void aSpaceIsOneWhateverIsSaidOfItAndWhateverStandsBesideIt(String text) {
         assertEquals(Use.SPACE, UseText.of(text, false), text);
@@ -40,7 +46,23 @@ class UseTextTest {
                 "SPARE, BKR OFF",
                 "SPARE BREAKER (NOT CONNECTED)",
                 "BREAKER - NOT USED",
-                "SPARE 20A/1P, LOCKED OPEN"
+                "SPARE 20A/1P, LOCKED OPEN",
+                "(E) SPARE",
+                "EXISTING SPARE",
+                "SPARE (N)",
+                "NEW SPARE",
+                "1P SPARE",
+                "20A SPARE",
+                "20A/1P SPARE",
+                "SPARE #1",
+                "SPARE W/ BREAKER",
+                "SPARE WITH LOCK",
+                "SPARE (GFCI)",
+                "SPARE/ABANDONED",
+                "SPARE - WIRES CAPPED",
+                "SPARE (FORMERLY COPIER)",
+                "SPARE (OLD PUMP 3)",
+                "SPARE - WAS RM 12 LTG"
             })
     void aSpareIsADeviceThatIsThere(String text) {
         assertEquals(Use.SPARE, UseText.of(text, false), text);
@@ -61,7 +83,18 @@ class UseTextTest {
                 "SPARE (NO BREAKER)",
                 "SPARE - NO BREAKER INSTALLED",
                 "SPARE POLE",
-                "OPEN - NO BREAKER"
+                "OPEN - NO BREAKER",
+                "RESERVED",
+                "AVAILABLE",
+                "AVAIL.",
+                "UNASSIGNED",
+                "FREE",
+                "VACANT",
+                "EMPTY",
+                "DISPONIBLE",
+                "LIBRE",
+                "BREAKER REMOVED",
+                "REMOVED"
             })
     void ofWhatIsFreeTheRatingBesideItTellsWhetherThereIsADevice(String text) {
         assertEquals(Use.SPACE, UseText.of(text, false), text);
@@ -78,17 +111,26 @@ class UseTextTest {
                 "SPACE HTR (NO BREAKER LOCK)",
                 "SPACE - NO BREAKER LOCK",
                 "FUTURE EV CHARGER",
-                "SPARE (OLD PUMP 3)",
                 "BLANK POLE LIGHT",
                 "PROVISION FOR CHILLER",
                 "OFF",
                 "BREAKER OFF",
                 "NOT INSTALLED LTG",
-                "RESERVED",
                 "SPARE OUTLET",
                 "VACANT UNIT",
                 "NO BREAKER ROOM LTS",
-                "OPEN OFFICE"
+                "OPEN OFFICE",
+                "SPARE CONDUIT TO ROOF",
+                "EXISTING SPARE PUMP",
+                "NEW SPACE HEATER",
+                "RESERVED PARKING LTS",
+                "FREE WEIGHTS RECEPT",
+                "RECEPT (FORMERLY COPIER)",
+                "OLD PUMP 3",
+                "DISCONNECTED",
+                "ABANDONED",
+                "UNKNOWN",
+                "AH-1 REMOVED"
             })
     void whateverNamesALoadIsOne(String text) {
         assertEquals(Use.LOAD, UseText.of(text, false), text);
