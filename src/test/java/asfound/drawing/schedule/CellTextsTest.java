@@ -39,7 +39,12 @@ class CellTextsTest {
         "2 x 30A,30,2",
         "3X100 A,100,3",
         "Single pole 20 amp,20,1",
-        "two pole 30A,30,2"
+        "two pole 30A,30,2",
+        "20\\1,20,1",
+        "20.0,20,",
+        "20.00 A,20,",
+        "100A gG,100,",
+        "63 aM,63,"
     })
     void a_device_is_read_however_it_is_written(String text, Integer rating, Integer poles) {
         DeviceText device = DeviceText.parse(text).orElseThrow();

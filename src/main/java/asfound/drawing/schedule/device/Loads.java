@@ -49,7 +49,7 @@ final class Loads {
             perPole |= PER_POLE.matcher(head).find() && !head.contains("total");
             for (String t : c.texts()) {
                 decimals |= t.indexOf('.') > 0 || DECIMAL_COMMA.matcher(t).matches();
-                highest = Math.max(highest, LoadText.parse(t, false).orElse(0.0));
+                highest = Math.max(highest, LoadText.parse(t, true).orElse(0.0) / 1000);
             }
         }
         boolean told = kilo || plain;

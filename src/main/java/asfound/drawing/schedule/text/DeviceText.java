@@ -38,7 +38,7 @@ public record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
 
     private static final Pattern BRACKETS = Pattern.compile("[()\\[\\]]");
     private static final Pattern BARE = Pattern.compile("[(.\\s-]*([1-4])[).\\s-]*");
-    private static final Pattern BETWEEN = Pattern.compile("[\\s/,;:@+&×.#~*-]*|\\s*X\\s*");
+    private static final Pattern BETWEEN = Pattern.compile("[\\s/\\\\,;:@+&×.#~*-]*|\\s*X\\s*");
 
     /** More letters than any device is written with. */
     private static final int LONGEST = 40;
@@ -48,9 +48,9 @@ public record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
     private static final Set<String> BESIDE = Set.of(
             "A", "B", "C", "D", "K", "Z", "P", "MCB", "MCCB", "RCBO", "RCCB", "RCD", "GFCI", "GFI", "AFCI", "AFI",
             "CAFI", "DF", "ST", "GF", "TYPE", "CB", "BKR", "HACR", "GFEP", "LO", "SWD", "AMP", "AMPS", "POLE", "POLES",
-            "T", "G", "AT", "LSI", "LSIG", "FUSE", "FU", "BS", "EN", "IEC", "N", "TM", "E", "EX", "EXIST", "R", "L",
-            "H", "S", "I", "HT", "LOCK", "ON", "SW", "FDS", "W", "LCK", "EPO", "U", "TRIP", "CURVE", "CHAR", "NEW",
-            "SHUNT", "GFP", "SINGLE", "DOUBLE", "TRIPLE", "ONE", "TWO", "THREE", "FOUR");
+            "T", "G", "GG", "AM", "AT", "LSI", "LSIG", "FUSE", "FU", "BS", "EN", "IEC", "N", "TM", "E", "EX", "EXIST",
+            "R", "L", "H", "S", "I", "HT", "LOCK", "ON", "SW", "FDS", "W", "LCK", "EPO", "U", "TRIP", "CURVE", "CHAR",
+            "NEW", "SHUNT", "GFP", "SINGLE", "DOUBLE", "TRIPLE", "ONE", "TWO", "THREE", "FOUR");
 
     boolean isEmpty() {
         return ratingA.isEmpty() && poles.isEmpty();
@@ -140,14 +140,23 @@ public record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
             if (m.group("poles") != null) return pole(Integer.parseInt(m.group("poles")));
             if (m.group("word") != null) return pole(polesOf(m.group("word")));
             if (m.group("letters") != null) return BESIDE.contains(m.group("letters"));
-            String number = m.group("number");
+            String number = whole(m.group("number"));
             if (number.contains(".") || number.length() > MOST_DIGITS) return false;
             if (bare++ == 0) first = Integer.valueOf(number);
             else second = Integer.valueOf(number);
             return bare <= 2;
         }
 
-        private boolean set(String amps) {
+        /** As a table of figures prints whole ones: {@code 20.0}. */
+        private static String whole(String number) {
+            int point = number.indexOf('.');
+            return point > 0 && number.substring(point + 1).chars().allMatch(c -> c == '0')
+                    ? number.substring(0, point)
+                    : number;
+        }
+
+        private boolean set(String written) {
+            String amps = whole(written);
             if (rating != null || amps.contains(".") || amps.length() > MOST_DIGITS) return false;
             rating = Integer.valueOf(amps);
             return true;

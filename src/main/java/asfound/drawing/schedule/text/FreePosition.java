@@ -40,13 +40,14 @@ final class FreePosition {
 
     /** Says nothing of whether there is one: how it is rated, how old it is, what became of its wires. */
     private static final String BESIDE = "ONLY|" + HERE + "|" + DEVICE + "|CIRCUITS?|CKTS?|" + THERE
-            + "|NOT WIRED|UNCONNECTED|DISCONNECTED|ABANDONED|NO (?:WIRES?|CONNECTION)|WIRES? (?:CAPPED|REMOVED)|CAPPED(?: OFF)?"
+            + "|NOT WIRED|UNCONNECTED|DISCONNECTED|ABANDONED|NO (?:WIRES?|CONNECTION)|CAPPED(?: OFF)?"
             + "|EXISTING|EXIST|EXG|NEW|(?<=\\()(?:E|N|R|EX)(?=\\))|GFCI|GFI|AFCI|RCBO"
             + "|(?:W/|WITH) ?(?:BUS|BUSS|BUSSING|HARDWARE|HDWE)|BUSS?ED|BUS(?= SPACE)|PREPARED"
             + "|\\d{1,4} ?(?:A|AMPS?|AT|AF|P)|\\d{1,4}";
 
     /** What a spare was once for. */
-    private static final String ONCE = "(?<=[(,–—-] ?)(?:FORMERLY|FORMER|WAS|PREVIOUSLY|PREV|OLD)\\b.*";
+    private static final String ONCE =
+            "(?<=[(,–—-] ?)(?:FORMERLY|FORMER|WAS|PREVIOUSLY|PREV|OLD|WIRES? (?:CAPPED|REMOVED))\\b.*";
 
     private static final Pattern PIECE = Pattern.compile("(?:(?<none>" + NONE + ")|(?<free>" + FREE + ")|(?<space>"
             + SPACE + ")|(?<spare>" + SPARE + ")|(?<off>" + OFF + ")|(?<once>" + ONCE + ")|(?<beside>" + BESIDE

@@ -36,10 +36,6 @@ public record Look(
             "#\\s*\\d|\\b\\d+\\s*AWG|\\bMM|\\bKCMIL|\\d\\s*[X×]\\s*\\d|\\d[CT]\\b|\\bEMT\\b|\\d/\\d",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BARE_WIRE = Pattern.compile("\\d+(?:\\.5)?|\\d+\\s*[/+]\\s*\\d+(?:\\.\\d)?");
-    private static final Pattern FIGURE = Pattern.compile(
-            "(?:\\d{1,3}(?:[,' ]\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d+|,\\d{1,2})?)(?:\\s*k?(?:VA|W))?",
-            Pattern.CASE_INSENSITIVE);
-
     /** {@code RCBO type C}. */
     private static final Pattern KIND_OF_DEVICE = Pattern.compile(
             "(?:(?:RCBO|RCD|RCCB|MCB|MCCB|ACB|GFCI|AFCI|GFEP|FUSE|BREAKER|CB|TYPE|CURVE|[ABCDK]|\\d+\\s?MA)[\\s,/-]*)+",
@@ -62,7 +58,7 @@ public record Look(
                 DeviceText.polesOnly(text, device),
                 isOf(text, PHASE_LETTERS) && PHASES.matcher(text).matches(),
                 isWire(text),
-                isFigure(text),
+                LoadText.isFigure(text),
                 isOf(text, KIND_LETTERS) && KIND_OF_DEVICE.matcher(text).matches(),
                 letters(text),
                 rating(device));
@@ -72,10 +68,6 @@ public record Look(
     private static boolean isOf(String text, String some) {
         for (int i = 0; i < text.length(); i++) if (some.indexOf(text.charAt(i)) < 0) return false;
         return !text.isEmpty();
-    }
-
-    private static boolean isFigure(String text) {
-        return beginsWithFigure(text) && FIGURE.matcher(text).matches();
     }
 
     private static boolean beginsWithFigure(String text) {

@@ -60,6 +60,7 @@ class UseTextTest {
                 "SPARE (GFCI)",
                 "SPARE/ABANDONED",
                 "SPARE - WIRES CAPPED",
+                "SPARE - WIRE CAPPED IN J-BOX",
                 "SPARE (FORMERLY COPIER)",
                 "SPARE (OLD PUMP 3)",
                 "SPARE - WAS RM 12 LTG"
