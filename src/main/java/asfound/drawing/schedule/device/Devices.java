@@ -65,6 +65,7 @@ final class Devices {
     static Devices join(List<Row> rows, List<Device> read, Loads loads, int step, int highest) {
         Devices devices = new Devices(rows, read, loads, step, highest);
         for (int r = 0; r < rows.size(); r++) if (!devices.taken.contains(r)) devices.device(r);
+        if (step != Numbering.OF_DEVICES && !devices.unrated) BelowRated.doubt(devices.joined, step);
         return devices;
     }
 

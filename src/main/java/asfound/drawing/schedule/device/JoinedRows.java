@@ -109,7 +109,7 @@ public final class JoinedRows {
                 use,
                 load,
                 box(),
-                trouble());
+                trouble(load));
     }
 
     /** By its description; where none stands, by the word in a column of uses. */
@@ -153,7 +153,15 @@ public final class JoinedRows {
         return together && positions.size() > read.poles().orElse(MOST_POLES);
     }
 
-    private String trouble() {
+    /** {@code N/A} without a rating, beside a load: a further pole of the device above, or a load without a device. */
+    private boolean isFreeWithLoad(List<Stated<Double>> loads) {
+        return read.rating().isBlank()
+                && !description().isEmpty()
+                && UseText.of(description(), false) == Use.SPACE
+                && loads.stream().anyMatch(l -> l.or(0.0) > 0);
+    }
+
+    private String trouble(List<Stated<Double>> loads) {
         List<String> what = new ArrayList<>();
         if (isMoreThanOne() && (read.poles().orElse(1) > 1 || use(description(), true) == Use.LOAD))
             what.add(positions.size() + " positions are more than the poles of one device");
@@ -161,6 +169,7 @@ public final class JoinedRows {
         if (description().indexOf(UNTOLD) >= 0) what.add("letters of '" + description() + "' could not be told");
         if (clash > 0) what.add(read.poles().orElse(1) + " poles, and position " + clash + " has an entry of its own");
         if (stray) what.add(CARRIED_ON);
+        if (isFreeWithLoad(loads)) what.add("it is written as free and has a load");
         if (isDittoWithRating()) what.add(DITTO_WITH_RATING);
         if (!doubt.isEmpty()) what.add(doubt);
         if (isUsedOtherwise()) what.add("its use is written as '" + head.text(Role.USE) + "'");

@@ -65,7 +65,7 @@ public record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
         if (raw.length() > LONGEST) return Optional.empty();
         String upper = Texts.upper(raw);
         if (Texts.isFigures(upper)) return ofFigure(upper);
-        if (!couldBe(upper)) return Optional.empty();
+        if (!couldBe(upper) || isPhase(upper)) return Optional.empty();
         Matcher carried = CARRIED_ON.matcher(upper);
         if (!isDigit(upper.charAt(0)) && carried.matches())
             return Optional.of(new DeviceText(Optional.empty(), Optional.of(upper.charAt(carried.start(1)) - '0')));
@@ -104,6 +104,11 @@ public record DeviceText(Optional<Integer> ratingA, Optional<Integer> poles) {
         boolean poles = POLES.contains(word);
         if (!word.isEmpty() && !poles && !BESIDE.contains(word)) return false;
         return poles && from == 0 || Texts.hasFigure(upper);
+    }
+
+    /** {@code L2} is the phase of a further pole. */
+    private static boolean isPhase(String upper) {
+        return upper.length() == 2 && upper.charAt(0) == 'L';
     }
 
     /** One of these letters or marks stands in it. */

@@ -9,22 +9,27 @@ import java.util.regex.Pattern;
 /** What a cell says without saying a value: nothing, a dash, a ditto; and how lines of one cell are put together. */
 public final class Texts {
 
-    private static final Pattern DASH =
-            Pattern.compile("[-–—_.|:·•~¦│↓⇓▼↑⇑▲{}⎫⎬⎭*=/\\s]+|[-–—]+\\s*[>v]?|[-–—\"]+\\s*/\\s*[1-4]\\s*P?|I");
+    private static final Pattern DASH = Pattern.compile(
+            "[-–—_.|:;·•~¦│↓⇓▼↑⇑▲{}\\[\\]<>^\\\\⎫⎬⎭*=/\\s]+|[-–—]+\\s*[>v]?|[-–—\"]+\\s*/\\s*[1-4]\\s*P?|I");
     private static final Pattern LEADER = Pattern.compile("\\s*(?:[.·…_]\\s?){3,}$");
     private static final Pattern ARROW = Pattern.compile("[|¦│↓⇓▼↑⇑▲{}⎫⎬⎭I]");
     private static final Pattern DITTO = Pattern.compile(
-            "[\"“”'`´″〃,\\s]+|[-–—\\s(\\[]*(?:\"|''|″|〃|(?:ditto|do\\.?|d[°º]|[↳↪⤷└⮡])(?:\\s*(?:ckt\\.?|#)?\\s*\\d{1,3})?|same(?: (?:breaker|bkr|brkr|c/?b|circuit|ckt|device|handle))?(?: as above)?|(?:[2-4][- ]?p(?:ole)?,? )?(?:as |see )?above|cont(?:\\.|'?d\\.?|inued)?"
-                    + "|(?:combined |tied |joined |part |see |same )?(?:with|w/|of|as|see)\\s*(?:ckts?\\.?|cir\\.?|circuits?|pos\\.?|no\\.?|#)?\\s*#?\\d{1,3})[-–—\\s)\\]]*",
-            Pattern.CASE_INSENSITIVE);
+            "[\"“”'`´″〃,\\s]+|[-–—\\s(\\[]*(?:\"|''|″|〃|(?:ditto|dto\\.?|do\\.?|id\\.|[ií]dem|d[°º]|[↳↪⤷└⮡])(?:\\s*(?:ckt\\.?|#)?\\s*\\d{1,3})?|same(?: (?:breaker|bkr|brkr|c/?b|circuit|ckt|device|handle))?(?: as above)?|(?:[2-4][- ]?p(?:ole)?,? |with |w/ ?|tied (?:to |with )?|linked (?:to |with )?)?(?:as |see )?above|cont(?:\\.|'?d\\.?|inued)?"
+                    + "|linked|tied|ganged|(?:2nd|3rd|second|third) (?:pole|leg|phase)|(?:pole|leg) (?:no\\.? ?)?[23](?: of [234])?"
+                    + "|(?:combined |tied |joined |linked |part |see |same |used )?(?:with|w/|of|as|see|to|by)\\s*(?:ckts?\\.?|cir\\.?|circuits?|pos\\.?|no\\.?|#)?\\s*#?\\d{1,3})[-–—\\s)\\]]*",
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
     /** As words for a ditto begin, after which it is looked at in full. */
     private static final String[] DITTO_WORDS = {
         "ditto",
+        "dto",
         "do",
         "d°",
         "dº",
+        "id",
+        "íd",
         "same",
+        "second",
         "cont",
         "combined",
         "above",
@@ -32,12 +37,24 @@ public final class Texts {
         "with",
         "w/",
         "tied",
+        "third",
         "joined",
+        "linked",
+        "leg",
+        "ganged",
         "part",
-        "see"
+        "pole",
+        "see",
+        "used",
+        "2nd",
+        "2p",
+        "2-p",
+        "3rd",
+        "3p",
+        "3-p"
     };
 
-    private static final String DITTO_LETTERS = "dDsScCaAwWtTjJpP";
+    private static final String DITTO_LETTERS = "dDsScCaAwWtTjJpPlLgGuUiIíÍ23";
 
     private static final Pattern AROUND = Pattern.compile("^[-–—:=,;_\\s]+(?=\\S)|[,;:_\\s]+$");
     private static final Pattern ACCENTS = Pattern.compile("\\p{Mn}+");
@@ -70,7 +87,7 @@ public final class Texts {
     private static boolean isPlain(String text) {
         if (!isWordy(text)) return false;
         if (DITTO_LETTERS.indexOf(text.charAt(0)) < 0) return true;
-        int first = text.charAt(0) | ' ';
+        int first = Character.toLowerCase(text.charAt(0));
         for (String word : DITTO_WORDS)
             if (word.charAt(0) == first && text.regionMatches(true, 0, word, 0, word.length())) return false;
         return true;
