@@ -20,6 +20,13 @@ public final class EntryDoubts {
     /** Said of a load alone, until the pages are put together. */
     public static final String OF_DEVICE_BEFORE = "it may belong to the device before";
 
+    /** Volts to neutral of the largest system that panels are usual in (480Y/277). */
+    private static final double PHASE_VOLTS = 277;
+
+    private static final int FEWEST_LOADS = 3;
+    private static final double MOST_SHARE = 5;
+    private static final double LEAST_SHARE = 1 / 500.0;
+
     private final List<Draft> drafts;
     private final Function<Box, Place> places;
     private final Doubts doubts;
@@ -93,6 +100,26 @@ public final class EntryDoubts {
                     "Most circuits were read without a rating.",
                     "Look at the drawing at this place. In a table with a column of ratings, name it under 'columns' in"
                             + " record.yaml."));
+    }
+
+    /** Loads in another unit than was taken are far above or below what their devices carry. */
+    void units(Place whole) {
+        double[] shares = drafts.stream()
+                .filter(EntryDoubts::isLoad)
+                .filter(d -> d.ratingA().or(0) > 0)
+                .mapToDouble(d -> load(d) / (d.poles() * d.ratingA().or(0) * PHASE_VOLTS))
+                .filter(share -> share > 0)
+                .sorted()
+                .toArray();
+        if (shares.length < FEWEST_LOADS) return;
+        double middle = shares[shares.length / 2];
+        if (middle > MOST_SHARE)
+            doubts.say(whole, 0.25, "The loads are more than their devices carry; they may be in VA, not kVA.");
+        if (middle < LEAST_SHARE) doubts.say(whole, 0.25, "The loads are next to nothing; they may be in kVA, not VA.");
+    }
+
+    private static double load(Draft d) {
+        return d.loads().stream().mapToDouble(l -> l.or(0.0)).sum();
     }
 
     /** Ratings that no device is made for may be figures of another kind. */

@@ -41,6 +41,7 @@ public final class Reliability {
         entries.gaps();
         entries.phases(table);
         entries.ratings(whole);
+        entries.units(whole);
         doubts.count(Math.min(0.3, 0.03 * circuits.cost()));
         if (!named) doubts.say(whole, 0.1, UNNAMED);
         entries.oddRatings();
