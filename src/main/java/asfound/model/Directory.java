@@ -82,8 +82,13 @@ public record Directory(
         }
 
         public static Header empty() {
+            return of(Stated.blank());
+        }
+
+        /** Of which nothing but the name is known. */
+        public static Header of(Stated<String> designation) {
             return new Header(
-                    Stated.blank(),
+                    designation,
                     Stated.blank(),
                     Stated.blank(),
                     Stated.blank(),

@@ -206,6 +206,8 @@ class HeaderValuesTest {
         assertThat(mains("MAINS: 225A MCB, FEED-THRU LUGS")).isEqualTo("BREAKER 225");
         assertThat(mains("MAINS: 100A MAIN BREAKER WITH DOUBLE LUGS")).isEqualTo("BREAKER 100");
         assertThat(mains("MAINS: MLO W/ FEED-THRU LUGS")).isEqualTo("LUGS -");
+        assertThat(mains("MAINS: SANS (COSSES SEULEMENT)")).isEqualTo("LUGS -");
+        assertThat(mains("MAINS: ZAPATAS PRINCIPALES")).isEqualTo("LUGS -");
         assertThat(mains("MAINS: 225A MAIN LUGS ONLY, SUB-FEED LUGS")).isEqualTo("LUGS -");
     }
 

@@ -56,6 +56,45 @@ class ListsOfSeveralPanelsTest {
     }
 
     @Test
+    void columns_before_the_positions_say_what_the_bus_and_mains_of_each_panel_are() throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {40, 80, 120, 160, 220, 280, 340, 400, 440, 470};
+            String[] heads = {
+                "Panel",
+                "Phases",
+                "Wires",
+                "Bus Rating",
+                "Mains Type",
+                "Main Rating",
+                "AIC Rating",
+                "Circuit",
+                "A",
+                "Load"
+            };
+            s.line(40, at, heads);
+            for (int r = 0; r < 10; r++) {
+                String[] own = r < 5
+                        ? new String[] {"1LA", "3", "4", "225 A", "MCB", "200 A", "22 kA"}
+                        : new String[] {"2HA", "3", "4", "400 A", "MLO", "", "10 kA"};
+                s.line(54 + 14 * r, at, own[0], own[1], own[2], own[3], own[4], own[5], own[6]);
+                s.line(54 + 14 * r, new double[] {400, 440, 470}, "" + (1 + r % 5), "20", "Lights " + r);
+            }
+            List<Directory> read = s.read().directories();
+            Directory.Header first = read.get(0).header(), second = read.get(1).header();
+            assertThat(first.busA().value()).contains(225);
+            assertThat(first.mainA().value()).contains(200);
+            assertThat(first.mains().value()).contains(Directory.Mains.BREAKER);
+            assertThat(first.interruptingKA().value()).contains(22.0);
+            assertThat(second.busA().value()).contains(400);
+            assertThat(second.mainA().isBlank()).isTrue();
+            assertThat(second.mains().value()).contains(Directory.Mains.LUGS);
+            assertThat(second.phases().value()).contains(3);
+            assertThat(second.wires().value()).contains(4);
+            assertThat(read).allSatisfy(d -> assertThat(d.problems()).isEmpty());
+        }
+    }
+
+    @Test
     void the_same_breaker_written_in_words_carries_a_device_on() throws IOException {
         try (DrawnSheet s = new DrawnSheet()) {
             s.text(40, 26, "PANEL 1PA");

@@ -6,6 +6,7 @@ import asfound.drawing.schedule.table.LoadsByKind;
 import asfound.drawing.schedule.table.Side;
 import asfound.drawing.schedule.table.Table;
 import asfound.drawing.schedule.text.Headings;
+import asfound.drawing.schedule.text.Labels;
 import asfound.drawing.schedule.text.LoadClasses;
 import asfound.drawing.schedule.text.Look;
 import asfound.drawing.schedule.text.Looks;
@@ -89,7 +90,7 @@ final class ColumnDoubts {
                     0.1,
                     "The column '" + c.heading() + "' was not read: its entries are not of the kind, as '" + text
                             + "'.");
-        if (!isKnown(c) && !isOfKinds(side, c))
+        if (!isKnown(c) && !isOfKinds(side, c) && !isOfPanel(side, c))
             doubts.say(
                     whole,
                     0.03,
@@ -139,6 +140,12 @@ final class ColumnDoubts {
                 && said.stream()
                         .allMatch(l ->
                                 l.letters() > 0 && !l.figure() && l.device().isEmpty());
+    }
+
+    /** A list of several panels says what feeds each, in a column of its own. */
+    private static boolean isOfPanel(Side side, Column c) {
+        return side.roles().containsKey(Role.PANEL)
+                && Labels.ofPanel(c.heading()).isPresent();
     }
 
     /** Its heading says what it holds, and it holds that; or it has none and holds phases or sizes of wire. */

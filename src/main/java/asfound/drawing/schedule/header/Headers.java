@@ -8,6 +8,8 @@ import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.Value;
 import asfound.model.Box;
+import asfound.model.Directory;
+import asfound.model.Stated;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -15,6 +17,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -60,6 +63,13 @@ public final class Headers {
         return new Headers(sheet, phrases, tables);
     }
 
+    /** What columns of a list say of one of its panels, beside each of whose rows they say the same. */
+    public static Directory.Header ofList(Sheet sheet, Phrases phrases, Stated<String> name, List<Value> said) {
+        HeaderBuilder builder = new HeaderBuilder(sheet, phrases.meanings());
+        builder.add(new LabelReader.Labelled(said, List.of(), List.of(), List.of(), List.of()), false);
+        return Directory.Header.of(name).completed(builder.header());
+    }
+
     /** One for each directory, in their order. */
     public List<HeaderText> read() {
         Where main = Where.ABOVE;
@@ -100,6 +110,7 @@ public final class Headers {
         builder.loneName(region(t, main));
         if (!builder.isNamed())
             LoneHeading.over(phrases, tables.get(t), lineHeight(t)).ifPresent(builder::heading);
+        if (!builder.isNamed() && main == Where.ABOVE) nameAlike(t).ifPresent(builder::heading);
         builder.ownLines();
         Set<Box> labelled = new HashSet<>();
         for (Where where : Where.values()) {
@@ -110,6 +121,19 @@ public final class Headers {
         }
         List<Value> unread = builder.unread();
         return new HeaderText(builder.header(), sums.totals(), builder.positions(), unread, labelled);
+    }
+
+    /** Where the name of another panel stands over its directory by itself. */
+    private Optional<Phrase> nameAlike(int t) {
+        NameAlike alike = new NameAlike(phrases);
+        for (int o = 0; o < tables.size(); o++) {
+            Box other = tables.get(o);
+            Optional<Phrase> found = o == t
+                    ? Optional.empty()
+                    : LoneName.in(region(o, Where.ABOVE)).flatMap(name -> alike.over(tables.get(t), name, other));
+            if (found.isPresent()) return found;
+        }
+        return Optional.empty();
     }
 
     /** On a side where the panel's name stands, running text tells of it too. */

@@ -3,26 +3,29 @@ package asfound.drawing.schedule.sheet;
 import asfound.drawing.page.Sheet;
 import asfound.drawing.schedule.column.Column;
 import asfound.drawing.schedule.device.Circuits;
+import asfound.drawing.schedule.header.Headers;
 import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.table.Side;
 import asfound.drawing.schedule.table.Table;
-import asfound.drawing.schedule.text.Field;
 import asfound.drawing.schedule.text.Labels;
-import asfound.drawing.schedule.text.SystemText;
+import asfound.drawing.schedule.text.Value;
+import asfound.drawing.schedule.text.Values;
 import asfound.model.Box;
 import asfound.model.Directory;
 import asfound.model.Stated;
-import asfound.model.Voltage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * What a list of several panels says of one of them: its name, and what columns of the panel's own, before that of the positions,
- * say beside each of its rows alike: its place, supply and voltage.
+ * say beside each of its rows alike: its place, supply, voltage, bus and mains.
  */
 final class ListedPanel {
+
+    /** As behind a label and a colon. */
+    private static final int SURE = 3;
 
     private final Sheet sheet;
     private final Phrases phrases;
@@ -37,44 +40,18 @@ final class ListedPanel {
     }
 
     Directory.Header header() {
-        Directory.Header none = Directory.Header.empty();
-        Stated<Voltage> voltage = said(Field.VOLTAGE)
-                .flatMap(p -> SystemText.voltageOf(p.text())
-                        .flatMap(Voltage::parse)
-                        .map(v -> Stated.of(v, p.text(), sheet.place(p.box()))))
-                .orElse(Stated.blank());
-        return new Directory.Header(
-                Stated.text(circuits.name(), sheet.place(circuits.box())),
-                text(Field.LOCATION),
-                text(Field.FED_FROM),
-                voltage,
-                none.phases(),
-                none.wires(),
-                none.busA(),
-                none.mainA(),
-                none.mains(),
-                none.interruptingKA(),
-                none.mounting());
-    }
-
-    private Stated<String> text(Field field) {
-        return said(field).map(p -> Stated.text(p.text(), sheet.place(p.box()))).orElse(Stated.blank());
+        List<Value> said = new ArrayList<>();
+        for (Side side : table.sides())
+            for (Column column : side.columns())
+                if (column.right() <= side.spine().centreX()) said(column).ifPresent(said::add);
+        return Headers.ofList(sheet, phrases, Stated.text(circuits.name(), sheet.place(circuits.box())), said);
     }
 
     /** What the column of a field says in the panel's rows; empty where they do not all say the same. */
-    private Optional<Phrase> said(Field field) {
-        for (Side side : table.sides())
-            for (Column column : side.columns())
-                if (column.right() <= side.spine().centreX() && announces(column.heading(), field))
-                    return alike(column);
-        return Optional.empty();
-    }
-
-    private static boolean announces(String heading, Field field) {
-        List<String> words = List.of(heading.split(" "));
-        return Labels.at(words, 0)
-                .filter(l -> l.field() == field && l.end() == words.size())
-                .isPresent();
+    private Optional<Value> said(Column column) {
+        return Labels.ofPanel(column.heading())
+                .flatMap(field -> alike(column).map(p -> new Value(field, p.text(), p.box(), SURE)))
+                .filter(v -> Values.fits(v.field(), v.text()));
     }
 
     private Optional<Phrase> alike(Column column) {

@@ -145,4 +145,13 @@ public final class Labels {
         }
         return Optional.empty();
     }
+
+    /** What a list of several panels says of each of them in a column under that heading; empty for any other column. */
+    public static Optional<Field> ofPanel(String heading) {
+        List<String> words = List.of(heading.split(" "));
+        return at(words, 0)
+                .filter(l -> l.end() == words.size())
+                .map(Label::field)
+                .filter(field -> field != Field.DESIGNATION && field.isKept() && !field.isTotal());
+    }
 }

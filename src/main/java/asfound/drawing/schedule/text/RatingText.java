@@ -18,7 +18,8 @@ public final class RatingText {
                     + "|\\b(?:IT|PANEL(?:BOARD)?|BOARD)\\s+IS\\s+RATED\\s+(?:AT\\s+|FOR\\s+)?(\\d{2,4})\\s*A(?:MP(?:ERE)?S?)?\\b",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern LUGS = Pattern.compile(
-            "\\bM\\.?L\\.?O\\b\\.?|\\bMAIN\\s+LUGS?(?:\\s+ONLY)?|\\bLUGS?\\s+ONLY|\\bLUGS\\b",
+            "\\bM\\.?L\\.?O\\b\\.?|\\bMAIN\\s+LUGS?(?:\\s+ONLY)?|\\bLUGS?\\s+ONLY|\\bLUGS\\b"
+                    + "|\\bCOSSES(?:\\s+(?:SEULEMENT|PRINCIPALES))?\\b|\\bZAPATAS(?:\\s+PRINCIPALES)?\\b",
             Pattern.CASE_INSENSITIVE);
     /** Lugs from which a further panel is fed, beside whatever the mains are: {@code 150A MCB W/ ISOLATED SUB-FEED LUGS}. */
     private static final Pattern FURTHER_LUGS = Pattern.compile(

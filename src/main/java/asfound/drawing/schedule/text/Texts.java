@@ -16,7 +16,7 @@ public final class Texts {
     private static final Pattern DITTO = Pattern.compile(
             "[\"“”'`´″〃,\\s]+|[-–—\\s(\\[]*(?:\"|''|″|〃|(?:ditto|dto\\.?|do\\.?|id\\.|[ií]dem|d[°º]|[↳↪⤷└⮡])(?:\\s*(?:ckt\\.?|#)?\\s*\\d{1,3})?|same(?: (?:breaker|bkr|brkr|c/?b|circuit|ckt|device|handle))?(?: as above)?|(?:[2-4][- ]?p(?:ole)?,? |with |w/ ?|tied (?:to |with )?|linked (?:to |with )?)?(?:as |see )?above|cont(?:\\.|'?d\\.?|inued)?"
                     + "|linked|tied|ganged|(?:2nd|3rd|second|third) (?:pole|leg|phase)|(?:pole|leg) (?:no\\.? ?)?[23](?: of [234])?"
-                    + "|(?:combined |tied |joined |linked |part |see |same |used )?(?:with|w/|of|as|see|to|by)\\s*(?:ckts?\\.?|cir\\.?|circuits?|pos\\.?|no\\.?|#)?\\s*#?\\d{1,3})[-–—\\s)\\]]*",
+                    + "|(?:combined |tied |joined |linked |part |see |same |used )?(?:with|w/|of|as|see|to|by|ver|voir|con|avec)\\s*(?:(?:ckt|cir|circ|cto|cct)s?\\.?|circuit(?:s|os?)?|pos\\.?|no\\.?|#)?\\s*(?:no\\.?|n[°º])?\\s*#?\\d{1,3})[-–—\\s)\\]]*",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
     /** As words for a ditto begin, after which it is looked at in full. */
@@ -46,6 +46,10 @@ public final class Texts {
         "pole",
         "see",
         "used",
+        "ver",
+        "voir",
+        "con ",
+        "avec",
         "2nd",
         "2p",
         "2-p",
@@ -54,7 +58,7 @@ public final class Texts {
         "3-p"
     };
 
-    private static final String DITTO_LETTERS = "dDsScCaAwWtTjJpPlLgGuUiIíÍ23";
+    private static final String DITTO_LETTERS = "dDsScCaAwWtTjJpPlLgGuUiIíÍvV23";
 
     private static final Pattern AROUND = Pattern.compile("^[-–—:=,;_\\s]+(?=\\S)|[,;:_\\s]+$");
     private static final Pattern ACCENTS = Pattern.compile("\\p{Mn}+");

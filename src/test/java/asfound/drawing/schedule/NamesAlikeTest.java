@@ -1,0 +1,41 @@
+package asfound.drawing.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import asfound.model.Directory;
+import java.io.IOException;
+import org.junit.jupiter.api.Test;
+
+/** Names without a word that says what they are, over several directories of one sheet (common practice). */
+class NamesAlikeTest {
+
+    private static void panel(DrawnSheet s, double x, double nameAt, double size, String name) throws IOException {
+        double[] at = {x, x + 30, x + 60};
+        s.large(nameAt, 60, size, name).text(x, 74, "LOCATION: RM 101").text(x + 110, 74, "FED FROM: EQ-1 CKT 7");
+        s.text(x, 84, "VOLTAGE: 120 V, 1 PH, 2 WIRE").line(100, at, "CKT", "A", "LOAD");
+        for (int k = 1; k <= 6; k++) s.line(100 + 14 * k, at, "" + k, "20", "Lights " + k);
+    }
+
+    private static String second(double nameAt, double size, String name) throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            panel(s, 40, 40, 14, "IP-OR1");
+            panel(s, 320, nameAt, size, name);
+            return s.read().directories().stream()
+                    .map(Directory::panel)
+                    .filter(n -> !n.equals("IP-OR1"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+    }
+
+    @Test
+    void letters_where_the_name_of_the_panel_beside_it_stands_are_a_name() throws IOException {
+        assertThat(second(320, 14, "IP-CATH")).isEqualTo("IP-CATH");
+    }
+
+    @Test
+    void letters_elsewhere_or_in_other_type_are_none() throws IOException {
+        assertThat(second(420, 14, "IP-CATH")).isNotEqualTo("IP-CATH");
+        assertThat(second(320, 9, "IP-CATH")).isNotEqualTo("IP-CATH");
+    }
+}
