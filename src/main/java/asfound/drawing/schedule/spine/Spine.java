@@ -68,6 +68,11 @@ public final class Spine {
         return (left() + right()) / 2;
     }
 
+    /** Around its numbers. */
+    public Box box() {
+        return tokens.stream().map(t -> t.phrase().box()).reduce(Box::union).orElseThrow();
+    }
+
     public double firstY() {
         return tokens.get(0).y();
     }

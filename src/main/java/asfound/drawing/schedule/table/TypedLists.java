@@ -61,6 +61,6 @@ final class TypedLists {
 
     /** It has no heading and begins with the first position, and odd and even ones stand in it. */
     private static boolean isWhole(Spine s) {
-        return !s.headed() && s.numbers().get(0) == 1 && TableFinder.isList(s);
+        return !s.headed() && s.numbers().get(0) == 1 && Neighbours.isList(s);
     }
 }
