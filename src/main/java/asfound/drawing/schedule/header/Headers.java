@@ -1,8 +1,7 @@
 package asfound.drawing.schedule.header;
 
-import asfound.drawing.page.Rule;
 import asfound.drawing.page.Sheet;
-import asfound.drawing.schedule.phrase.Gutter;
+import asfound.drawing.schedule.header.HeaderAreas.Where;
 import asfound.drawing.schedule.phrase.Phrase;
 import asfound.drawing.schedule.phrase.Phrases;
 import asfound.drawing.schedule.text.Field;
@@ -12,7 +11,6 @@ import asfound.model.Directory;
 import asfound.model.Stated;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -27,26 +25,14 @@ import java.util.Set;
  */
 public final class Headers {
 
-    private enum Where {
-        ABOVE,
-        BELOW,
-        LEFT,
-        RIGHT
-    }
-
     private static final double GOES_ON = 12;
     private static final double BAR = 16;
-    /** Two tables one above the other overlap by no more of the shorter one's height. */
-    private static final double SLACK = 0.1;
     /** So many lines of blank at the most stand between a title and headings. */
     private static final double BLANK = 12;
 
     private final Sheet sheet;
     private final Phrases phrases;
     private final List<Box> tables;
-    /** Whether all directories have their titles over them, and none below. */
-    private final boolean titledAbove;
-
     private final List<Map<Where, Box>> areas = new ArrayList<>();
     private final Map<Box, LabelReader.Labelled> regions = new HashMap<>();
 
@@ -54,8 +40,8 @@ public final class Headers {
         this.sheet = sheet;
         this.phrases = phrases;
         this.tables = tables;
-        titledAbove = tables.size() > 1 && !sheet.hasCells() && FootLines.areTitledAbove(phrases, tables);
-        for (int t = 0; t < tables.size(); t++) areas.add(areas(t));
+        HeaderAreas around = new HeaderAreas(sheet, phrases, tables);
+        for (int t = 0; t < tables.size(); t++) areas.add(around.of(t));
     }
 
     /** @param tables the directories' areas, their column headings with them */
@@ -230,73 +216,7 @@ public final class Headers {
                 .anyMatch(r -> r.passes(a.centreY()) && r.length() > BAR * a.size());
     }
 
-    /** How far a header over the one directory of a sheet may reach: to a long rule of the sheet, or to its edge. */
-    private double bar(Box b, int side) {
-        double edge = side < 0 ? 0 : sheet.width();
-        for (Rule r : sheet.down().all()) {
-            if (r.length() < 0.4 * sheet.height()) continue;
-            if (side < 0 && r.at() < b.x() - 1) edge = Math.max(edge, r.at());
-            if (side > 0 && r.at() > b.right() + 1) edge = Math.min(edge, r.at());
-        }
-        return edge;
-    }
-
     private Box area(int t, Where where) {
         return areas.get(t).get(where);
-    }
-
-    /** Where a directory's header may stand on each side: up to the next directory, or to the sheet's edge. */
-    private Map<Where, Box> areas(int t) {
-        Box b = tables.get(t);
-        double margin = Math.min(60, 0.12 * b.w() + 12);
-        double left = b.x() - margin, right = b.right() + margin, top = 0, bottom = sheet.height();
-        double leftEnd = 0, rightEnd = sheet.width();
-        for (int o = 0; o < tables.size(); o++) {
-            if (o == t) continue;
-            Box other = tables.get(o);
-            boolean overUnder = other.x() < b.right() && b.x() < other.right();
-            boolean beside = other.y() < b.bottom() && b.y() < other.bottom();
-            // the last row of a table reaches into the headings of the next
-            double slack = 1 + SLACK * Math.min(b.h(), other.h());
-            if (overUnder && other.bottom() <= b.y() + slack) top = Math.max(top, Math.min(b.y(), other.bottom()));
-            if (overUnder && other.y() >= b.bottom() - slack)
-                bottom = Math.min(bottom, Math.max(b.bottom(), other.y()));
-            if (other.right() <= b.x() + 1) {
-                left = Math.max(
-                        left,
-                        Math.min(b.x() - 1, beside ? Gutter.between(phrases, other, b) : (other.right() + b.x()) / 2));
-                if (beside) leftEnd = Math.max(leftEnd, other.right());
-            }
-            if (other.x() >= b.right() - 1) {
-                right = Math.min(
-                        right,
-                        Math.max(
-                                b.right() + 1,
-                                beside ? Gutter.between(phrases, b, other) : (other.x() + b.right()) / 2));
-                if (beside) rightEnd = Math.min(rightEnd, other.x());
-            }
-        }
-        if (titledAbove && top > 0) top = FootLines.foot(phrases, new Box(left, top, right - left, b.y() - top));
-        if (titledAbove && bottom < sheet.height()) {
-            double foot = FootLines.foot(phrases, new Box(left, b.bottom(), right - left, bottom - b.bottom()));
-            if (foot > b.bottom()) bottom = foot;
-        }
-        if (tables.size() == 1) {
-            left = Math.min(left, bar(b, -1));
-            right = Math.max(right, bar(b, 1));
-        }
-        Map<Where, Box> out = new EnumMap<>(Where.class);
-        out.put(Where.ABOVE, new Box(left, top, right - left, Math.max(0, b.y() - top)));
-        out.put(Where.BELOW, new Box(left, b.bottom(), right - left, Math.max(0, bottom - b.bottom())));
-        double next = sheet.height();
-        for (Box o : tables) if (o.y() >= b.bottom()) next = Math.min(next, o.y());
-        out.put(Where.LEFT, beside(leftEnd, b.x() - 1, b, next));
-        out.put(Where.RIGHT, beside(b.right() + 1, rightEnd, b, next));
-        return out;
-    }
-
-    private Box beside(double left, double right, Box table, double next) {
-        Box rows = new Box(left, table.y() - 20, Math.max(0, right - left), table.h() + 20);
-        return new Box(rows.x(), rows.y(), rows.w(), ColumnBeside.foot(phrases, rows, next) - rows.y());
     }
 }
