@@ -149,6 +149,9 @@ public final class PageReader {
                 turn.frameWidth(),
                 turn.frameHeight(),
                 words,
+                scan.askew().stream()
+                        .map(w -> new Word(w.text(), turn.toFrame(w.box()), w.size(), false))
+                        .toList(),
                 Rules.joined(across),
                 downRules,
                 box -> Place.page(file, number, turn.toPage(box)));

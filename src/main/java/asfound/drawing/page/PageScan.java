@@ -60,6 +60,11 @@ final class PageScan extends ContentWalk {
         return covers.seen(letters.all(), this::step);
     }
 
+    /** The texts that run neither across nor along the page, as it is displayed. */
+    List<Word> askew() {
+        return letters.askew();
+    }
+
     /** How many letters there are, spaces left out, those under filled areas counted in. */
     int drawn() {
         return letters.drawn();

@@ -11,6 +11,7 @@ final class PlacedLetters {
 
     private final Displayed page;
     private final List<Glyph> all = new ArrayList<>();
+    private final AskewTexts askew = new AskewTexts();
     private int drawn;
 
     PlacedLetters(Displayed page) {
@@ -21,13 +22,18 @@ final class PlacedLetters {
         return all;
     }
 
+    /** The texts that run neither across nor along the page. */
+    List<Word> askew() {
+        return askew.words();
+    }
+
     /** How many there are, spaces left out. */
     int drawn() {
         return drawn;
     }
 
     /**
-     * Takes in a letter, unless it is too small to be read, runs askew or stands outside of the page. The matrix
+     * Takes in a letter, unless it is too small to be read or stands outside of the page; one that runs askew is kept apart. The matrix
      * {@code a b c d e f} leads from the letter's space to the page's own (ISO 32000-1, 9.4.4); it is reckoned with in single
      * precision, as the library does.
      *
@@ -52,13 +58,28 @@ final class PlacedLetters {
         double size = Math.sqrt(upX * upX + upY * upY);
         if (size < SMALLEST || isNothing(dx, dy)) return;
         int quarters = quarters(dx, dy);
-        if (quarters < 0) return;
         float endX = advance * a + e, endY = advance * b + f;
+        if (quarters < 0) {
+            Box around = askew(x, y, page.shownX(endX, endY) - x, page.shownY(endX, endY) - y, upX, upY);
+            if (isOnPage(around)) askew.add(new Glyph(letter.text(), letter.isSpace(), around, size, 0, piece));
+            return;
+        }
         Box box = box(x, y, page.shownX(endX, endY), page.shownY(endX, endY), size, quarters);
-        double middleX = box.centreX(), middleY = box.centreY();
-        if (middleX < -1 || middleY < -1 || middleX > page.width() + 1 || middleY > page.height() + 1) return;
+        if (!isOnPage(box)) return;
         all.add(new Glyph(letter.text(), letter.isSpace(), box, size, quarters, piece));
         if (!letter.isSpace()) drawn++;
+    }
+
+    private boolean isOnPage(Box box) {
+        double x = box.centreX(), y = box.centreY();
+        return x >= -1 && y >= -1 && x <= page.width() + 1 && y <= page.height() + 1;
+    }
+
+    /** Around a letter that runs askew from {@code x, y}, by its advance and its height. */
+    private static Box askew(double x, double y, double alongX, double alongY, double upX, double upY) {
+        double left = x + Math.min(0, alongX) + Math.min(0, upX), right = x + Math.max(0, alongX) + Math.max(0, upX);
+        double top = y + Math.min(0, alongY) + Math.min(0, upY), foot = y + Math.max(0, alongY) + Math.max(0, upY);
+        return new Box(left, top, right - left, foot - top);
     }
 
     private static boolean isNothing(double dx, double dy) {

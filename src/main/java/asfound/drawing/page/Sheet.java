@@ -16,10 +16,27 @@ import java.util.function.Function;
  * @param places from a box of this frame to its place in the file
  */
 public record Sheet(
-        double width, double height, List<Word> words, Rules across, Rules down, Function<Box, Place> places) {
+        double width,
+        double height,
+        List<Word> words,
+        List<Word> askew,
+        Rules across,
+        Rules down,
+        Function<Box, Place> places) {
 
     public Sheet {
         words = List.copyOf(words);
+        askew = List.copyOf(askew);
+    }
+
+    /** One on which no text runs askew. */
+    public Sheet(double width, double height, List<Word> words, Rules across, Rules down, Function<Box, Place> places) {
+        this(width, height, words, List.of(), across, down, places);
+    }
+
+    /** The same sheet with others of its words. */
+    public Sheet with(List<Word> some) {
+        return new Sheet(width, height, some, askew, across, down, places);
     }
 
     public Place place(Box box) {

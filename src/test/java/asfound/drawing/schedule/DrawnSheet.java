@@ -78,6 +78,16 @@ final class DrawnSheet implements AutoCloseable {
         return this;
     }
 
+    /** A stamp in large type that runs upwards from its beginning, by an angle in degrees. */
+    DrawnSheet stamp(double x, double y, double size, double degrees, String text) throws IOException {
+        out.beginText();
+        out.setFont(font, (float) size);
+        out.setTextMatrix(Matrix.getRotateInstance(Math.toRadians(degrees), (float) x, (float) (height - y)));
+        out.showText(text);
+        out.endText();
+        return this;
+    }
+
     /** A text that ends at {@code x}. */
     DrawnSheet toTheRight(double x, double y, String text) throws IOException {
         return text(x - font.getStringWidth(text) / 1000 * SIZE, y, text);

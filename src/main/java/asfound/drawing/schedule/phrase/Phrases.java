@@ -19,6 +19,7 @@ public final class Phrases extends AbstractList<Phrase> implements RandomAccess 
 
     private final ArrayList<Phrase> all;
     private final List<Word> turned;
+    private final List<Overprint> overprints;
     private final Meanings meanings;
     private final double[] levels;
     private final double largest;
@@ -29,11 +30,13 @@ public final class Phrases extends AbstractList<Phrase> implements RandomAccess 
      *
      * @param all in any order; becomes this list's own
      * @param turned the words that do not run as most of the sheet's text
+     * @param overprints the texts in large type that are printed over these
      * @param meanings of the sheet's texts
      */
-    Phrases(ArrayList<Phrase> all, List<Word> turned, Meanings meanings) {
+    Phrases(ArrayList<Phrase> all, List<Word> turned, List<Overprint> overprints, Meanings meanings) {
         this.all = all;
         this.turned = turned;
+        this.overprints = overprints;
         this.meanings = meanings;
         all.sort(Phrase.ORDER);
         levels = new double[all.size()];
@@ -54,7 +57,7 @@ public final class Phrases extends AbstractList<Phrase> implements RandomAccess 
      * @param meanings of the sheet's texts
      */
     public static Phrases of(List<Phrase> some, Meanings meanings) {
-        return new Phrases(new ArrayList<>(some), List.of(), meanings);
+        return new Phrases(new ArrayList<>(some), List.of(), List.of(), meanings);
     }
 
     /** The largest size of type. */
@@ -70,6 +73,11 @@ public final class Phrases extends AbstractList<Phrase> implements RandomAccess 
     /** The words that do not run as most of the sheet's text, and are in no phrase. */
     public List<Word> turned() {
         return turned;
+    }
+
+    /** The texts in large type that are printed over these, and are none of them. */
+    public List<Overprint> overprints() {
+        return overprints;
     }
 
     /** What they mean, each looked at once. */

@@ -10,6 +10,7 @@ import asfound.drawing.schedule.doubt.Lugs;
 import asfound.drawing.schedule.doubt.NamedAlike;
 import asfound.drawing.schedule.doubt.OtherLists;
 import asfound.drawing.schedule.doubt.Reliability;
+import asfound.drawing.schedule.doubt.Stamps;
 import asfound.drawing.schedule.doubt.StruckThrough;
 import asfound.drawing.schedule.doubt.Unnamed;
 import asfound.drawing.schedule.doubt.UnreadTitles;
@@ -179,6 +180,8 @@ public final class SheetReader {
         List<Problem> problems = new ArrayList<>(relied.problems());
         StruckThrough struck = StruckThrough.of(sheet, phrases, circuits.drafts(), header.labelled());
         problems.addAll(struck.problems());
+        Stamps stamps = Stamps.over(phrases, circuits.box(), sheet::place);
+        problems.addAll(stamps.problems());
         for (Value v : header.unread())
             problems.add(new Problem(
                     sheet.place(v.box()),
@@ -192,7 +195,7 @@ public final class SheetReader {
                 out,
                 header.totals(),
                 place,
-                struck.confidence(relied.confidence()),
+                stamps.confidence(struck.confidence(relied.confidence())),
                 struck.with(relied.unread()),
                 problems);
         return new Part(
