@@ -55,6 +55,16 @@ public record Audit(
         plan = List.copyOf(plan);
     }
 
+    /** The findings of danger: those that are open, and those that were accepted, which are dangers still. */
+    public List<Finding> dangers() {
+        return Dangers.of(findings, accepted);
+    }
+
+    /** Those against what a drawing shows. */
+    public List<Finding> dangersOn(String file) {
+        return Dangers.on(file, dangers());
+    }
+
     /**
      * A source and what was read of it.
      *

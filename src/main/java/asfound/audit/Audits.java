@@ -61,7 +61,7 @@ public final class Audits {
                 survey,
                 network,
                 verdicts,
-                Isolation.drawingVerdicts(network, verdicts),
+                Dangers.told(Isolation.drawingVerdicts(network, verdicts), Dangers.of(findings, parted.accepted())),
                 findings,
                 parted.accepted(),
                 told.unclear(),

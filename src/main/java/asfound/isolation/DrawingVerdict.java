@@ -8,7 +8,7 @@ import java.util.List;
  * @param file the drawing
  * @param standing the worst verdict
  * @param equipment the equipment that it shows, in natural order
- * @param reasons why, one sentence for each equipment that fails or is unproven
+ * @param reasons why, one sentence for each equipment that fails or is unproven, and one for findings of danger
  */
 public record DrawingVerdict(String file, Verdict.Standing standing, List<String> equipment, List<String> reasons) {
 

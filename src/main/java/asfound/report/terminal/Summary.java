@@ -91,6 +91,11 @@ public final class Summary {
         int all = audit.verdicts().size(), fails = of(Standing.FAILS).size();
         String building = audit.recordSet().building();
         if (all == 0) return firstLines("No equipment of " + building + " could be judged: its isolation is unproven.");
+        int dangers = audit.dangers().size();
+        if (fails == 0 && dangers > 0)
+            return firstLines("DO NOT ISOLATE CIRCUITS BY THE DRAWING: "
+                    + (dangers == 1 ? "1 finding" : dangers + " findings") + " of danger in " + building
+                    + "; none of " + all + " pieces of equipment was found to fail.");
         if (fails == 0)
             return firstLines(
                     "Nothing was found that fails among " + all + " pieces of equipment of " + building + ".");
@@ -180,10 +185,18 @@ public final class Summary {
                     + switch (standing) {
                         case FAILS -> " not for isolation" + list(those);
                         case UNPROVEN -> " not proven";
-                        case AGREES -> " agree";
+                        case AGREES -> " agree" + inDanger(those);
                     });
         }
         return String.join(", ", counts);
+    }
+
+    /** A drawing whose equipment agrees may show circuits that are elsewhere. */
+    private String inDanger(List<DrawingVerdict> agreeing) {
+        long dangers = agreeing.stream()
+                .filter(d -> !audit.dangersOn(d.file()).isEmpty())
+                .count();
+        return dangers == 0 ? "" : " (" + dangers + " with danger)";
     }
 
     private static String list(List<DrawingVerdict> drawings) {

@@ -1,0 +1,74 @@
+package asfound.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import asfound.isolation.DrawingVerdict;
+import asfound.isolation.Verdict.Standing;
+import asfound.recordset.Limits;
+import asfound.recordset.RecordSets;
+import asfound.report.terminal.Summary;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A drawing whose equipment is all as surveyed, while circuits on it were traced elsewhere. */
+class DangersTest {
+
+    @TempDir
+    Path folder;
+
+    /** MDP feeds LP-2A as drawn; the receptacles of its positions 1 and 3 are found as given. */
+    private Audit audit(String first, String second) throws Exception {
+        write("one-line/feeders.csv", "from,device,to\nUTILITY,S,MDP\nMDP,1,LP-2A\n");
+        write("one-line/equipment.csv", "name,kind\nUTILITY,utility\nMDP,switchboard\nLP-2A,panel\n");
+        write(
+                "drawings/lp-2a.csv",
+                "Panel,LP-2A\nFed from,MDP/1\n\nCircuit,Poles,Amps,Description\n1,1,20,Recept Rm 201\n"
+                        + "2,1,20,Recept Rm 202\n3,1,20,Recept Rm 203\n4,1,20,Recept Rm 204\n");
+        write(
+                "survey/march.csv",
+                "panel,circuit,found,method\nUTILITY,S,MDP,opened\nMDP,1,LP-2A,opened\nLP-2A,1,Recept Rm " + first
+                        + ",opened\nLP-2A,3,Recept Rm " + second + ",opened\n");
+        return Audits.of(RecordSets.open(folder, Limits.usual()), Limits.usual(), Stages.SILENT);
+    }
+
+    private void write(String file, String text) throws IOException {
+        Path path = folder.resolve(file);
+        Files.createDirectories(path.getParent());
+        Files.writeString(path, text);
+    }
+
+    private static DrawingVerdict schedule(Audit audit) {
+        return audit.drawingVerdicts().stream()
+                .filter(d -> d.file().equals("drawings/lp-2a.csv"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<String> summary(Audit audit) {
+        return Summary.of(audit, "report", List.of(), StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void the_drawing_of_circuits_that_changed_places_says_so_though_its_equipment_agrees() throws Exception {
+        Audit audit = audit("203", "201");
+        assertThat(schedule(audit).standing()).isEqualTo(Standing.AGREES);
+        assertThat(schedule(audit).reasons())
+                .containsExactly("1 finding of danger against what it shows: crossed-feeds at LP-2A/1."
+                        + " Do not isolate by these entries.");
+        assertThat(summary(audit).get(0)).startsWith("DO NOT ISOLATE CIRCUITS BY THE DRAWING: 1 finding of danger");
+        assertThat(summary(audit)).contains("Drawings     0 not for isolation, 0 not proven, 3 agree (1 with danger)");
+    }
+
+    @Test
+    void a_drawing_whose_circuits_are_as_traced_has_nothing_against_it() throws Exception {
+        Audit audit = audit("201", "203");
+        assertThat(schedule(audit).reasons()).isEmpty();
+        assertThat(summary(audit).get(0)).startsWith("Nothing was found that fails");
+        assertThat(summary(audit)).contains("Drawings     0 not for isolation, 0 not proven, 3 agree");
+    }
+}
