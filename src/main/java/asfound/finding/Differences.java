@@ -95,14 +95,14 @@ final class Differences {
                 c.evidence()));
     }
 
-    /** By the drawing's load columns where it has them, else by the convention that the panel's other devices follow. */
+    /** By the phases that its position names or by the drawing's load columns where it has them, else by the convention that the panel's other devices follow. */
     private static Optional<Difference> phase(PhaseOrder order, Comparison c) {
         Seen seen = Seen.of(c, Field.PHASE, o -> Seen.phases(o.phase()));
         Optional<Circuit> entry = PhaseOrder.entry(c);
         if (seen.values().size() != 1 || entry.isEmpty()) return Optional.empty();
         String value = seen.values().get(0);
         if (value.length() != entry.get().poles()) return Optional.empty();
-        Optional<String> columns = Phases.drawn(entry.get());
+        Optional<String> columns = Phases.named(entry.get()).or(() -> Phases.drawn(entry.get()));
         Optional<String> states = columns.isPresent() ? columns : order.expected(c);
         if (states.isEmpty() || states.get().equals(value)) return Optional.empty();
         List<Showing> drawn = columns.isEmpty()

@@ -5,12 +5,15 @@ import asfound.model.Directory.Circuit;
 import asfound.model.Stated;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /**
  * The phases of positions, as letters in order: three-phase A, B, C by rows from the top, single-phase A, B. Convention,
  * not code text: some gear differs.
  */
 final class Phases {
+
+    private static final Pattern OF_WAY = Pattern.compile("\\dL[123]", Pattern.CASE_INSENSITIVE);
 
     private Phases() {}
 
@@ -24,6 +27,16 @@ final class Phases {
             if (load.value().filter(v -> v > 0).isPresent()) letters.append((char) ('A' + i));
         }
         return letters.length() == c.poles() ? Optional.of(letters.toString()) : Optional.empty();
+    }
+
+    /** The phases that the entry's own positions name, {@code 3L1}, {@code 4L1/L2/L3}, as A, B and C; empty where they name none. */
+    static Optional<String> named(Circuit c) {
+        if (!OF_WAY.matcher(c.label()).find()) return Optional.empty();
+        TreeSet<Character> letters = new TreeSet<>();
+        for (int p : c.positions()) letters.add((char) ('A' + (p - 1) % 3));
+        StringBuilder text = new StringBuilder();
+        letters.forEach(text::append);
+        return Optional.of(text.toString());
     }
 
     /** By convention, for a directory whose header states its phases or a wye voltage; empty for boards numbered otherwise. */

@@ -22,6 +22,10 @@ final class SupplyReader {
             "^(.*?)[\\s,;:/(\\-]+" + DEVICE_WORD + "[\\s.:#\\-]*(?:NOS?[.\\s:#]*)?(" + NUMBERS
                     + "|[A-Z]{0,3}\\d{1,3}|MAIN)\\s*\\)?$",
             Pattern.CASE_INSENSITIVE);
+    /** {@code DB-1 WAY 8}: of a board with phases the way's number is none of its positions'. */
+    private static final Pattern WITH_WAY = Pattern.compile(
+            "^(.*?)[\\s,;:/(\\-]+(WAY\\s*(?:NO\\.?\\s*)?#?\\d{1,3}(?:\\s*(?:L[123]|[RYB]|TPN?))?)\\s*\\)?$",
+            Pattern.CASE_INSENSITIVE);
     /** {@code CKT 7 OF MDP}, {@code BREAKER 7 IN PANEL MDP}. */
     private static final Pattern WORD_FIRST = Pattern.compile(
             "^" + DEVICE_WORD + "[\\s.:#\\-]*(?:NOS?[.\\s:#]*)?(" + NUMBERS + ")[\\s,]+(?:OF|IN|AT|FROM|ON)\\s+(.*)$",
@@ -89,6 +93,8 @@ final class SupplyReader {
     private Optional<SupplyText.Step> withWord(String text) {
         Matcher first = WORD_FIRST.matcher(text);
         if (first.matches()) return Optional.of(step(first.group(2), first.group(1)));
+        Matcher way = WITH_WAY.matcher(text);
+        if (way.matches() && !way.group(1).isBlank()) return Optional.of(step(way.group(1), way.group(2)));
         Matcher m = WITH_WORD.matcher(text);
         return m.matches() && !m.group(1).isBlank() ? Optional.of(step(m.group(1), m.group(2))) : Optional.empty();
     }

@@ -6,6 +6,7 @@ import asfound.model.Directory;
 import asfound.model.Natural;
 import asfound.model.Observation;
 import asfound.model.OneLine;
+import asfound.model.Stated;
 import asfound.names.SupplyText;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -13,6 +14,8 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -28,6 +31,8 @@ final class DeviceKeys {
         final Map<Integer, Integer> lowestOf = new HashMap<>();
         final Map<String, Integer> byLabel = new HashMap<>();
         boolean hasWays;
+        /** The highest position drawn. */
+        int last;
         /** A named device by its key: as the drawings write it, or as the survey does where they do not. */
         final Map<String, String> written = new HashMap<>();
         /** Keys of the named devices that a drawing shows. */
@@ -49,7 +54,10 @@ final class DeviceKeys {
         for (Directory d : drawings.directories())
             for (Directory.Circuit c : d.circuits()) {
                 Board board = board(names.orItself(d.panel()));
-                c.positions().forEach(p -> board.lowestOf.putIfAbsent(p, c.position()));
+                c.positions().forEach(p -> {
+                    board.lowestOf.putIfAbsent(p, c.position());
+                    board.last = Math.max(board.last, p);
+                });
                 board.hasWays |= isWay(c.label());
                 if (!c.label().isEmpty())
                     board.byLabel.putIfAbsent(CircuitRef.named(c.label()).key(), c.position());
@@ -129,6 +137,39 @@ final class DeviceKeys {
         }
     }
 
+    /**
+     * What a plain number with three poles means: on a board with ways and phases such a device lies on the phases of one way, and
+     * no position but a way's first can be its lowest. {@code 8} with three poles is way 8.
+     *
+     * @param poles that were seen or drawn; blank where none were
+     */
+    CircuitRef meant(String panel, CircuitRef ref, Stated<Integer> poles) {
+        Board board = boards.get(panel);
+        boolean plain = board != null && board.hasWays && ref.positions().size() == 1;
+        if (!plain || poles.or(0) != 3) return ref;
+        int number = ref.positions().get(0);
+        return number % 3 != 1 && 3 * number <= board.last ? CircuitRef.named(number + "TP") : ref;
+    }
+
+    /** A plain number that could as well be that of a way, whose device is another: it is taken for a position. */
+    boolean mayBeWay(String panel, CircuitRef ref) {
+        Board board = boards.get(panel);
+        if (board == null || !board.hasWays || ref.positions().size() != 1) return false;
+        int number = ref.positions().get(0);
+        if (3 * number > board.last) return false;
+        Integer own = board.lowestOf.get(number);
+        return WayNames.positions(number).stream().anyMatch(p -> !Objects.equals(own, board.lowestOf.get(p)));
+    }
+
+    /** A number higher than that of the last way is one of positions, and so are the others of whoever wrote it. */
+    boolean isPosition(String panel, CircuitRef ref) {
+        Board board = boards.get(panel);
+        return board != null
+                && board.hasWays
+                && ref.positions().size() == 1
+                && 3 * ref.positions().get(0) > board.last;
+    }
+
     /** The device that a reference in a panel, given by its one name, means. */
     Device device(String panel, CircuitRef ref) {
         Board board = boards.get(panel);
@@ -150,6 +191,9 @@ final class DeviceKeys {
      */
     private static Integer positionOf(Board board, CircuitRef ref) {
         List<Integer> positions = board.hasWays ? WayNames.positions(ref.name()) : List.of();
+        OptionalInt way = WayNames.way(ref.name());
+        if (way.isPresent() && way.getAsInt() > 0)
+            positions = board.hasWays ? WayNames.positions(way.getAsInt()) : List.of(way.getAsInt());
         Matcher breaker = BREAKER.matcher(ref.name());
         boolean isNumber = breaker.matches() && !board.drawnNames.contains(ref.key());
         if (positions.isEmpty() && isNumber) positions = List.of(Integer.valueOf(breaker.group(1)));

@@ -5,6 +5,7 @@ import asfound.model.EquipmentKind;
 import asfound.model.Natural;
 import asfound.model.Observation;
 import asfound.model.Place;
+import asfound.model.Problem;
 import asfound.names.Descriptions;
 import asfound.network.DeviceRecord.Showing;
 import asfound.network.DeviceRecord.Sighting;
@@ -35,6 +36,7 @@ public final class Networks {
 
     private final Names names;
     private final Kinds kinds;
+    private final PlainNumbers plainNumbers;
     private final Paper paper;
     private final Sightings sightings;
     private final Settings settings;
@@ -45,6 +47,7 @@ public final class Networks {
         names = Names.of(drawings, survey, settings);
         kinds = new Kinds(names, drawings, survey);
         DeviceKeys keys = new DeviceKeys(names, drawings, survey);
+        plainNumbers = new PlainNumbers(names, keys);
         Set<String> met = met(survey);
         paper = new Paper(names, keys, kinds, met, drawings);
         sightings = new Sightings(names, keys, survey, settings, n -> met.contains(n) || paper.isDrawn(n));
@@ -58,7 +61,9 @@ public final class Networks {
      */
     public static Network build(Drawings drawings, List<Observation> survey, Settings settings) {
         Networks n = new Networks(drawings, survey, settings);
-        return new Network(n.equipment(), n.connections(), n.devices(), n.names.problems());
+        List<Problem> problems = new ArrayList<>(n.names.problems());
+        problems.addAll(n.plainNumbers.problems(survey, drawings));
+        return new Network(n.equipment(), n.connections(), n.devices(), problems);
     }
 
     /** Equipment that the survey met: what holds a device that was seen, and what a row says to be equipment. */

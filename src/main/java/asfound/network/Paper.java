@@ -71,7 +71,7 @@ final class Paper {
         String from = names.orItself(f.from().value().get()),
                 to = names.orItself(f.to().value().get());
         if (f.device().isUnreadable()) doubtful.add(to);
-        Optional<Device> device = f.device().value().map(ref -> keys.device(from, ref));
+        Optional<Device> device = f.device().value().map(ref -> keys.device(from, keys.meant(from, ref, f.poles())));
         device.ifPresent(d -> show(
                 d,
                 new Showing(

@@ -51,7 +51,11 @@ final class Sightings {
                 serves.flatMap(Served::equipment).filter(e -> !e.equals(panel)).ifPresent(e -> meet(e, o));
             }
             if (o.circuit().isStated())
-                byDevice.computeIfAbsent(keys.device(panel, o.circuit().value().get()), d -> new ArrayList<>(1))
+                byDevice.computeIfAbsent(
+                                keys.device(
+                                        panel,
+                                        keys.meant(panel, o.circuit().value().get(), o.poles())),
+                                d -> new ArrayList<>(1))
                         .add(s);
             else if (o.circuit().isUnreadable())
                 serves.flatMap(Served::equipment).ifPresent(unclear::add);
