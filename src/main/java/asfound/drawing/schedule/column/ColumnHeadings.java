@@ -14,6 +14,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** The headings above the columns of one table: of one line or several, upright or turned. */
@@ -29,6 +30,8 @@ final class ColumnHeadings {
 
     /** What weighs so much is a usual heading of a column. */
     private static final double USUAL = 0.6;
+
+    private static final Pattern AMPERES = Pattern.compile("\\d[\\d,.]*\\s*k?K?A(?:IC)?");
 
     private final Phrases phrases;
     private final List<Phrase> above;
@@ -50,6 +53,7 @@ final class ColumnHeadings {
                 .filter(p -> p.centreY() < top && p.centreY() >= top - 9 * size - 2 * pitch)
                 .filter(p -> !SectionRows.isOne(p, phrases))
                 .collect(Collectors.partitioningBy(p -> phrases.meanings().saysOfPanel(p)
+                        || isAmperes(p.text())
                         || RunningText.isNote(p)
                         || HeaderLines.isBesideLabel(p, phrases)
                         || HeaderLines.isOnLineOfValues(p, phrases, table)));
@@ -60,6 +64,14 @@ final class ColumnHeadings {
                 .mapToDouble(p -> p.box().bottom())
                 .max()
                 .orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    /** {@code 225 A}, {@code 10 kA}: a value in the last row of a header, over whose column nothing else may stand. */
+    private static boolean isAmperes(String text) {
+        char last = text.charAt(text.length() - 1);
+        return (last == 'A' || last == 'C')
+                && Character.isDigit(text.charAt(0))
+                && AMPERES.matcher(text).matches();
     }
 
     /** The words above a column that best name what it holds: one line, or several lines together. */

@@ -27,13 +27,15 @@ record Device(Stated<Integer> rating, Optional<Integer> poles, String trouble) {
         String polesText = row.text(Role.POLES);
         Look look = looks.of(written), polesLook = looks.of(polesText);
         Optional<DeviceText> device = look.device();
-        Optional<Integer> poles = polesLook.poles().or(() -> device.flatMap(DeviceText::poles));
-        String trouble = "";
+        Optional<Integer> beside = polesLook.poles(), own = device.flatMap(DeviceText::poles);
+        boolean differ = beside.isPresent() && own.isPresent() && !beside.equals(own);
+        Optional<Integer> poles = own.or(() -> beside);
+        String trouble = differ ? "poles '" + polesText + "' beside '" + written + "'" : "";
         Stated<Integer> rating;
         if (!look.says() || saysNone(written)) rating = Stated.blank();
         else if (device.isEmpty()) {
             rating = Stated.unreadable(written, null);
-            trouble = "rating '" + written + "'";
+            trouble = (trouble.isEmpty() ? "" : trouble + ", ") + "rating '" + written + "'";
         } else rating = device.get().ratingA().map(a -> Stated.of(a, raw, null)).orElse(Stated.blank());
         if (polesLook.says() && polesLook.poles().isEmpty() && !saysNone(polesText))
             trouble = (trouble.isEmpty() ? "" : trouble + ", ") + "poles '" + polesText + "'";

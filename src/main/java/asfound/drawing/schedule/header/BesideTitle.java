@@ -26,7 +26,7 @@ final class BesideTitle {
     private static final double MUCH_LARGER = 1.5;
 
     private static final Pattern NAMELESS = Pattern.compile(
-            "(?:(?:electrical |branch |distribution )?(?:panel\\s?board|panel|pnl\\.?|load\\s?cent(?:er|re)|switchboard) )?"
+            "(?:(?:\\p{L}{4,} ){0,3}(?:panel\\s?board|panel|pnl\\.?|load\\s?cent(?:er|re)|switchboard) )?"
                     + "(?:circuit )?(?:schedule|directory)|panel\\s?board|distribution panel(?:board)?|load\\s?cent(?:er|re)",
             Pattern.CASE_INSENSITIVE);
 

@@ -173,6 +173,11 @@ final class HeaderBuilder {
         name.alone(region);
     }
 
+    /** Where nothing else names the panel: a name beside a title that stands over the directory, though its header be elsewhere. */
+    void nameBesideTitle(LabelReader.Labelled above) {
+        name.besideTitle(above);
+    }
+
     private void labelled(List<Value> values) {
         known(Field.DESIGNATION).filter(v -> v.weight() > LoneLabels.UNSURE).ifPresent(name::labelled);
         known(Field.BUS).ifPresent(main::bus);

@@ -94,6 +94,7 @@ public final class Headers {
         builder.titleLine(region(t, Where.ABOVE));
         if (!builder.isNamed()) TurnedTitles.of(phrases.turned(), tables.get(t)).ifPresent(builder::title);
         builder.loneName(region(t, main));
+        if (main != Where.ABOVE) builder.nameBesideTitle(region(title(t)));
         if (!builder.isNamed())
             LoneHeading.over(phrases, tables.get(t), lineHeight(t)).ifPresent(builder::heading);
         if (!builder.isNamed() && main == Where.ABOVE) nameAlike(t).ifPresent(builder::heading);

@@ -27,6 +27,9 @@ final class LoneName {
     /** {@code DB-MAIN}: its first letters are those of a board, and no labels need stand beside it. */
     private static final Pattern KIND = Pattern.compile("(?:SM|SUB|[A-Z])?DB-[A-Z]{1,8}");
 
+    /** {@code HDP}, {@code MSB}: letters that every office reads as a board, among its labels. */
+    private static final Pattern BOARD = Pattern.compile("[A-Z]{1,2}DP|[A-Z]?MSB|SWBD|S?MDB|MCC");
+
     private static final Pattern QUOTED = Pattern.compile("^[\"'“‘]([A-Z0-9./-]+)[\"'”’]$");
 
     /** {@code LC-1 (TYP. UNIT 1BR)}. */
@@ -57,6 +60,7 @@ final class LoneName {
 
     private static boolean isName(String text, boolean amongLabels) {
         boolean may = KIND.matcher(text).matches()
+                || amongLabels && BOARD.matcher(text).matches()
                 || amongLabels
                         && NAME.matcher(text).matches()
                         && !FIGURE.matcher(text).matches();

@@ -54,12 +54,17 @@ final class PanelName {
 
     /** A name that stands beside a title without one, or alone. */
     void alone(LabelReader.Labelled region) {
-        if (designation.isBlank())
-            BesideTitle.in(region.said())
-                    .ifPresent(p -> designation = Stated.of(NameText.name(p.text()), p.text(), sheet.place(p.box())));
+        besideTitle(region);
         if (designation.isBlank())
             LoneName.in(region)
                     .ifPresent(p -> designation = Stated.of(LoneName.bare(p), p.text(), sheet.place(p.box())));
+    }
+
+    /** A name that stands beside a title without one. */
+    void besideTitle(LabelReader.Labelled region) {
+        if (designation.isBlank())
+            BesideTitle.in(region.said())
+                    .ifPresent(p -> designation = Stated.of(NameText.name(p.text()), p.text(), sheet.place(p.box())));
     }
 
     /** Blank where nothing names the panel. */

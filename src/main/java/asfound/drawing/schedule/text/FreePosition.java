@@ -42,7 +42,7 @@ final class FreePosition {
     private static final String BESIDE = "ONLY|" + HERE + "|" + DEVICE + "|CIRCUITS?|CKTS?|" + THERE
             + "|NOT WIRED|UNCONNECTED|DISCONNECTED|ABANDONED|NO (?:WIRES?|CONNECTION)|CAPPED(?: OFF)?"
             + "|EXISTING|EXIST|EXG|NEW|(?<=\\()(?:E|N|R|EX)(?=\\))|GFCI|GFI|AFCI|RCBO"
-            + "|(?:W/|WITH) ?(?:BUS|BUSS|BUSSING|HARDWARE|HDWE)|BUSS?ED|BUS(?= SPACE)|PREPARED"
+            + "|(?:C/W|W/|WITH) ?(?:BUS|BUSS|BUSSING|HARDWARE|HDWE|EPD|GFEP|GFCI|GFI|AFCI|RCD|RCBO|ELCB)|BUSS?ED|BUS(?= SPACE)|PREPARED"
             + "|\\d{1,4} ?(?:A|AMPS?|AT|AF|P)|\\d{1,4}";
 
     /** What a spare was once for. */

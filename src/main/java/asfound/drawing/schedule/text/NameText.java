@@ -22,7 +22,8 @@ public final class NameText {
             "\\b(?:schedules?|directory|directories|details?|diagram|legend|notes?|data|location|voltage|volts|designation"
                     + "|information|type|name|total|totals|connected|load|loads|phase|rating|mounting|fed|from|continued"
                     + "|cover|door|size|sheet|lists?|listings?|reports?|print-?outs?|summary|index|by|typed|posted|prepared|revised|printed"
-                    + "|circuits?|per|shall|only|is|are|was|located|supplied|serves|records?)\\b",
+                    + "|circuits?|per|shall|only|is|are|was|located|supplied|serves|records?"
+                    + "|alterations?|additions?|renovations?|revisions?|modifications?|upgrades?|replacements?|relocations?|drawings?)\\b",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern KIND =

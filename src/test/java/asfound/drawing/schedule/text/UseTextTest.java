@@ -61,6 +61,7 @@ class UseTextTest {
                 "SPARE/ABANDONED",
                 "SPARE - WIRES CAPPED",
                 "SPARE - WIRE CAPPED IN J-BOX",
+                "SPARE C/W EPD",
                 "SPARE (FORMERLY COPIER)",
                 "SPARE (OLD PUMP 3)",
                 "SPARE - WAS RM 12 LTG"
