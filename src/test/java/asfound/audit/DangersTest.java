@@ -71,4 +71,14 @@ class DangersTest {
         assertThat(summary(audit).get(0)).startsWith("Nothing was found that fails");
         assertThat(summary(audit)).contains("Drawings     0 not for isolation, 0 not proven, 3 agree");
     }
+
+    @Test
+    void what_may_not_be_what_is_drawn_is_counted_on_the_first_page() throws Exception {
+        write(
+                "drawings/lp-3a.csv",
+                "Panel,LP-3A\n\nCircuit,Poles,Amps,Description\n1,1,20,Lights hall\n2,1,20,Sump alarm\n");
+        write("survey/april.csv", "panel,circuit,found,method\nLP-3A,1,Lights room 11,opened\n");
+        assertThat(summary(audit("201", "203")))
+                .contains("To decide    1 device traced to what may not be what is drawn: LP-3A/1");
+    }
 }

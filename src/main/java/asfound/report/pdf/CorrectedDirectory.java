@@ -4,6 +4,7 @@ import asfound.audit.Audit;
 import asfound.finding.Correction;
 import asfound.finding.Correction.Field;
 import asfound.finding.Finding;
+import asfound.finding.Unclear;
 import asfound.model.CircuitRef;
 import asfound.model.Directory;
 import asfound.model.Observation;
@@ -32,10 +33,15 @@ final class CorrectedDirectory {
     private final Equipment panel;
     private final Map<String, List<Correction>> corrections = new TreeMap<>();
     private final Set<String> explained = new HashSet<>();
+    /** Devices where a person must say whether drawn and found are one thing, by key. */
+    private final Map<String, Unclear> unclear = new TreeMap<>();
 
     private CorrectedDirectory(Audit audit, Equipment panel) {
         this.audit = audit;
         this.panel = panel;
+        for (Unclear u : audit.unclear())
+            if (u.device().in().equals(panel.name()))
+                unclear.putIfAbsent(u.device().key(), u);
         for (Finding finding : audit.findings()) {
             if (finding.explainsFeeds())
                 Stream.concat(Stream.of(finding.event().about()), finding.others().stream())
@@ -154,7 +160,7 @@ final class CorrectedDirectory {
                 .distinct()
                 .count();
         return switch (record.tracing()) {
-            case TRACED -> wanted > 2 ? State.DOUBTFUL : State.TRACED;
+            case TRACED -> wanted > 2 || unclear.containsKey(record.device().key()) ? State.DOUBTFUL : State.TRACED;
             case CONFLICT, STALE -> State.DOUBTFUL;
             case NOT_TRACED, NOT_SEEN -> drawnTexts(record).size() > 1 ? State.DOUBTFUL : State.DRAWN;
         };
@@ -177,6 +183,8 @@ final class CorrectedDirectory {
             if (!to.isEmpty()) return to.stream().map(Served::inWords).collect(Collectors.joining(" + "));
             return relation(record) == Observation.Relation.NO_DEVICE ? "SPACE" : "SPARE (nothing connected)";
         }
+        Unclear open = unclear.get(key);
+        if (open != null) return "DRAWN " + open.drawn() + "; TRACED " + open.found();
         String out = record.tracing() == DeviceRecord.Tracing.STALE ? " (traced before the latest change)" : "";
         return words(drawn) + out;
     }

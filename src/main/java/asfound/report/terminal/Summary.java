@@ -59,6 +59,7 @@ public final class Summary {
         rest.add(labelled("Drawings", drawings()));
         rest.add(labelled("Findings", findings()));
         rest.add(labelled("Corrections", corrections()));
+        if (!audit.unclear().isEmpty()) rest.add(labelled("To decide", toDecide()));
         rest.add(labelled("Traced", traced()));
         rest.addAll(unread());
         if (!audit.plan().isEmpty())
@@ -197,6 +198,13 @@ public final class Summary {
                 .filter(d -> !audit.dangersOn(d.file()).isEmpty())
                 .count();
         return dangers == 0 ? "" : " (" + dangers + " with danger)";
+    }
+
+    /** Drawn and found may or may not be one thing: nothing else on this page counts them. */
+    private String toDecide() {
+        int n = audit.unclear().size();
+        return (n == 1 ? "1 device" : n + " devices") + " traced to what may not be what is drawn: "
+                + audit.unclear().stream().map(u -> u.device().label()).collect(Collectors.joining(", "));
     }
 
     private static String list(List<DrawingVerdict> drawings) {
