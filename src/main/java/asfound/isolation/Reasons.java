@@ -138,8 +138,9 @@ final class Reasons {
     }
 
     void agree(List<Device> points) {
-        say(and(labels(points)) + (points.size() == 1 ? " was" : " were") + " traced to " + name
-                + " as drawn, and no other way for supply was drawn or found. That does not mean that it is dead.");
+        say(
+                and(labels(points)) + (points.size() == 1 ? " was" : " were") + " traced to " + name
+                        + " as drawn, and no other way for supply into it was drawn or found under its name. That does not mean that it is dead.");
     }
 
     /** By name, or by their number where naming many in each sentence would hide what it says: they are listed beside it. */

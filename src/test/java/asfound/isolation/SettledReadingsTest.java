@@ -40,8 +40,9 @@ class SettledReadingsTest {
         Verdict v = Verdicts.of(workshop(), "LP-1");
         assertThat(v.standing()).isEqualTo(AGREES);
         assertThat(v.reason())
-                .isEqualTo("MDP/7 was traced to LP-1 as drawn, and no other way for supply was drawn or found. "
-                        + "That does not mean that it is dead.");
+                .isEqualTo(
+                        "MDP/7 was traced to LP-1 as drawn, and no other way for supply into it was drawn or found under its name. "
+                                + "That does not mean that it is dead.");
         assertThat(v.liveFrom()).isEmpty();
         assertThat(v.path()).isEmpty();
     }

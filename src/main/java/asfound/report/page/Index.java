@@ -12,6 +12,7 @@ import asfound.network.Connection;
 import asfound.network.Device;
 import asfound.network.DeviceRecord;
 import asfound.network.Equipment;
+import asfound.report.NamedElsewhere;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -41,10 +42,12 @@ public final class Index {
     private final Map<Finding, String> findingAnchors = new IdentityHashMap<>();
     private final MarkedDrawings marked;
     private final Reliance reliance;
+    private final NamedElsewhere elsewhere;
 
     Index(Audit audit) {
         marked = new MarkedDrawings(audit);
         reliance = Reliance.of(audit);
+        elsewhere = new NamedElsewhere(audit);
         Set<String> taken = new HashSet<>();
         for (Equipment e : audit.network().equipment()) anchors.put(e.name(), anchor("eq-", e.name(), taken));
         for (Finding f : audit.findings()) findingAnchors.put(f, anchor("", f.id(), taken));
@@ -124,6 +127,11 @@ public final class Index {
     /** Every drawing with its id on the page, in order of file. */
     public Map<String, String> drawings() {
         return drawings;
+    }
+
+    /** Circuits elsewhere that name an equipment in other words. */
+    public List<String> namedElsewhere(Verdict v) {
+        return elsewhere.of(v);
     }
 
     public String drawings(Finding f) {
