@@ -69,7 +69,7 @@ public final class NameText {
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern WITH_VOLTAGE = Pattern.compile(
-            "^([A-Z0-9][A-Z0-9./#-]{0,15})[\\s,–—-]+\\d{3}Y?\\s*/\\s*\\d{3}Y?\\s*V?(?:OLTS?)?\\b.*$",
+            "^([A-Z0-9][A-Z0-9./#-]{0,15})[\\s,:–—-]+\\d{3}Y?\\s*/\\s*\\d{3}Y?\\s*V?(?:OLTS?)?\\b.*$",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BEHIND_DASH = Pattern.compile(
             "(?<=\\d\\S{0,6})\\s+[-–—](?:\\s+.*)?$|(?<=^(?:[A-Z]|[A-Z]{1,4}-[A-Z]{1,5}))\\s+[-–—]\\s+\\p{L}{4}.*$");
