@@ -92,4 +92,16 @@ class EntriesBelowRatedTest {
                         .unread())
                 .isEmpty();
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Con 3", "See 3"})
+    void a_word_with_a_number_beside_a_rating_and_poles_of_its_own_is_what_the_circuit_feeds(String load)
+            throws IOException {
+        try (DrawnSheet s = new DrawnSheet()) {
+            double[] at = {40, 80, 120, 160};
+            s.text(40, 40, "PANEL LP-8").line(60, at, "Ckt", "A", "P", "Load");
+            for (int k = 1; k <= 8; k++) s.line(60 + 14 * k, at, "" + k, "20", "1", k == 5 ? load : "Lights " + k);
+            assertThat(Readings.circuits(s.directory())).contains("[5] " + load);
+        }
+    }
 }

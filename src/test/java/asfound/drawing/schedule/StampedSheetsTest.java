@@ -64,4 +64,19 @@ class StampedSheetsTest {
             assertThat(d.problems()).isEmpty();
         }
     }
+
+    @Test
+    void one_beside_a_directory_is_told_and_leaves_it_as_it_is() throws IOException {
+        try (DrawnSheet s = plain()) {
+            for (int k = 0; k < 4; k++) s.text(320, 400 + 12 * k, "Some note of the sheet " + k);
+            var read = s.stamp(310, 440, 40, 0, "VOID").read();
+            assertThat(read.directories()).singleElement().satisfies(d -> {
+                assertThat(Readings.circuits(d)).isEqualTo(unstamped());
+                assertThat(d.problems()).isEmpty();
+            });
+            assertThat(read.problems())
+                    .extracting(Problem::message)
+                    .contains("Beside the directories of the sheet stands in large type: 'VOID'.");
+        }
+    }
 }

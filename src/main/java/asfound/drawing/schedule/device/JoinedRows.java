@@ -129,12 +129,21 @@ public final class JoinedRows {
     /** It may stand beside any of the device's poles. */
     private String description() {
         String own = Texts.withoutLeader(head.text(Role.DESCRIPTION));
-        if (!Texts.saysNothing(own)) return own;
+        if (!Texts.saysNothing(own) || isReferenceOfItsOwn(own)) return own;
         return rows.stream()
                 .map(r -> Texts.withoutLeader(r.text(Role.DESCRIPTION)))
                 .filter(t -> !Texts.saysNothing(t))
                 .findFirst()
                 .orElse("");
+    }
+
+    /** {@code see 5}, {@code con 3} beside a rating of its own: a circuit of its own, and what is printed for it. */
+    private boolean isReferenceOfItsOwn(String text) {
+        return rows.size() == 1
+                && positions.size() == 1
+                && read.rating().isStated()
+                && Texts.hasFigure(text)
+                && text.chars().anyMatch(Character::isLetter);
     }
 
     /** Neither poles nor another row say whether it is a device of its own. */

@@ -2,6 +2,7 @@ package asfound.drawing.schedule.phrase;
 
 import asfound.drawing.page.Word;
 import asfound.model.Box;
+import asfound.recordset.Patience;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -9,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A text in large type that is printed over others, level or aslant, as a stamp is: {@code VOID}, {@code NOT FOR CONSTRUCTION}. It
- * belongs to no entry that it runs over.
+ * A text in large type that is printed over others, level or askew, as a stamp is: {@code VOID},
+ * {@code NOT FOR CONSTRUCTION}. It belongs to no entry that it runs over.
  *
  * @param text its words
  * @param words whose letters it consists of
@@ -38,6 +39,7 @@ public record Overprint(String text, List<Word> words) {
         double usual = usual(all);
         List<List<Word>> texts = new ArrayList<>();
         large(all, usual).forEach(w -> {
+            Patience.check();
             Optional<List<Word>> home = texts.stream()
                     .filter(text -> goesOn(text.get(text.size() - 1), w))
                     .findFirst();
@@ -71,6 +73,7 @@ public record Overprint(String text, List<Word> words) {
     }
 
     private static boolean covers(List<Word> text, List<Word> all) {
+        Patience.check();
         int covered = 0;
         for (Word w : all)
             if (w.size() < text.get(0).size() / 2

@@ -109,6 +109,7 @@ public final class SheetReader {
         problems.addAll(UnreadTitles.problems(sheet, phrases, directories, boxes));
         problems.addAll(NamedAlike.problems(directories));
         problems.addAll(Unnamed.beside(directories));
+        problems.addAll(Stamps.beside(phrases, boxes, sheet::place));
         for (Box box : finder.unexplained())
             problems.add(new Problem(
                     sheet.place(box),

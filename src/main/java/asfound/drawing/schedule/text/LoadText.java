@@ -10,10 +10,13 @@ public final class LoadText {
     private static final Pattern LOAD = Pattern.compile(
             "[~≈(]?\\s*(\\d{1,3}(?:[,' ]\\d{3})+|\\d+|(?=\\.\\d))(\\.\\d+|,\\d{1,2})?\\s*(k?)\\s*(VA|W|WATTS)?\\s*[)*†‡]*",
             Pattern.CASE_INSENSITIVE);
-    /** A point before three figures is a decimal point in kVA, and in VA one of thousands: nothing is stated to a thousandth of it. */
+    /** A point before three figures is a decimal point in kVA; in VA, of which nothing is stated to a thousandth, one of thousands. */
     private static final Pattern POINT_OF_THOUSANDS = Pattern.compile("[1-9]\\d{0,2}\\.\\d{3}");
 
     private static final Pattern THOUSANDS = Pattern.compile("[,' ]");
+
+    /** More letters than any figure of a load is written with. */
+    private static final int LONGEST = 40;
 
     private static final int LONGEST_UNIT = 5;
     private static final Pattern UNIT = Pattern.compile("k?(?:VA|W)|WATTS", Pattern.CASE_INSENSITIVE);
@@ -48,7 +51,7 @@ public final class LoadText {
     }
 
     private static boolean mayBe(String text) {
-        if (text.isEmpty()) return false;
+        if (text.isEmpty() || text.length() > LONGEST) return false;
         char c = text.charAt(0);
         return c >= '0' && c <= '9' || text.length() > 1 && ".~≈(".indexOf(c) >= 0;
     }
