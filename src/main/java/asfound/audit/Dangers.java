@@ -41,11 +41,7 @@ final class Dangers {
 
     private static DrawingVerdict told(DrawingVerdict verdict, List<Finding> dangers) {
         if (dangers.isEmpty()) return verdict;
-        String named = dangers.stream()
-                .limit(NAMED)
-                .map(f -> f.kind() + " at " + f.equipment()
-                        + f.circuit().map(c -> "/" + c).orElse(""))
-                .collect(Collectors.joining(", "));
+        String named = dangers.stream().limit(NAMED).map(Finding::inShort).collect(Collectors.joining(", "));
         List<String> reasons = new ArrayList<>(verdict.reasons());
         reasons.add((dangers.size() == 1 ? "1 finding" : dangers.size() + " findings")
                 + " of danger against what it shows: "

@@ -80,6 +80,11 @@ public sealed interface Finding
         return event().about().circuit();
     }
 
+    /** {@code feeds-other at LP-1/7}: what it is and where, for a list in one line. */
+    default String inShort() {
+        return kind() + " at " + equipment() + circuit().map(c -> "/" + c).orElse("");
+    }
+
     /** The further parts of the same event, in order. */
     default List<Part> others() {
         return event().others();

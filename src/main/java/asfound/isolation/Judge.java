@@ -47,7 +47,8 @@ final class Judge {
                 possible.graph(),
                 new PathWords(possible.graph()),
                 new LeastCut(asFound, mains),
-                new AlsoDark(terrain, asDrawn, asFound));
+                new AlsoDark(terrain, asDrawn, asFound),
+                new NamedElsewhere(network));
     }
 
     List<Verdict> verdicts() {

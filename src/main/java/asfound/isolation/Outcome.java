@@ -21,6 +21,7 @@ final class Outcome {
     private final PathWords paths;
     private final LeastCut foundCut;
     private final AlsoDark alsoDark;
+    private final NamedElsewhere elsewhere;
 
     Outcome(
             Terrain terrain,
@@ -29,7 +30,8 @@ final class Outcome {
             SupplyGraph possible,
             PathWords paths,
             LeastCut foundCut,
-            AlsoDark alsoDark) {
+            AlsoDark alsoDark,
+            NamedElsewhere elsewhere) {
         this.terrain = terrain;
         this.records = records;
         this.drawn = drawn;
@@ -37,6 +39,7 @@ final class Outcome {
         this.paths = paths;
         this.foundCut = foundCut;
         this.alsoDark = alsoDark;
+        this.elsewhere = elsewhere;
     }
 
     Verdict of(Case c) {
@@ -103,6 +106,8 @@ final class Outcome {
         if (possible.isFedInARingOnly(c.bus)) why.ringOnly();
         if (isDisputed(c)) why.disputed(records.into(c.bus));
         for (String doubtful : doubtful(c)) why.doubtful(doubtful);
+        for (NamedElsewhere.Circuit circuit : elsewhere.of(terrain.name(c.bus), c.drawnPoints))
+            if (circuit.isOfControls()) why.controlled(circuit);
     }
 
     private static Standing standingAt(Case c, Device point) {

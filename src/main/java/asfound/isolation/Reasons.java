@@ -137,6 +137,10 @@ final class Reasons {
         say("The drawing or survey of " + equipment + " could not be read without doubt; look at it.");
     }
 
+    void controlled(NamedElsewhere.Circuit circuit) {
+        say("Its controls are fed from elsewhere: " + circuit.inWords() + " is none of the points drawn.");
+    }
+
     void agree(List<Device> points) {
         say(
                 and(labels(points)) + (points.size() == 1 ? " was" : " were") + " traced to " + name

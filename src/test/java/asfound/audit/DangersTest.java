@@ -4,12 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import asfound.isolation.DrawingVerdict;
 import asfound.isolation.Verdict.Standing;
-import asfound.recordset.Limits;
-import asfound.recordset.RecordSets;
 import asfound.report.terminal.Summary;
-import java.io.IOException;
+import asfound.sample.WrittenRecords;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -23,23 +20,30 @@ class DangersTest {
 
     /** MDP feeds LP-2A as drawn; the receptacles of its positions 1 and 3 are found as given. */
     private Audit audit(String first, String second) throws Exception {
-        write("one-line/feeders.csv", "from,device,to\nUTILITY,S,MDP\nMDP,1,LP-2A\n");
-        write("one-line/equipment.csv", "name,kind\nUTILITY,utility\nMDP,switchboard\nLP-2A,panel\n");
-        write(
-                "drawings/lp-2a.csv",
-                "Panel,LP-2A\nFed from,MDP/1\n\nCircuit,Poles,Amps,Description\n1,1,20,Recept Rm 201\n"
-                        + "2,1,20,Recept Rm 202\n3,1,20,Recept Rm 203\n4,1,20,Recept Rm 204\n");
-        write(
-                "survey/march.csv",
-                "panel,circuit,found,method\nUTILITY,S,MDP,opened\nMDP,1,LP-2A,opened\nLP-2A,1,Recept Rm " + first
-                        + ",opened\nLP-2A,3,Recept Rm " + second + ",opened\n");
-        return Audits.of(RecordSets.open(folder, Limits.usual()), Limits.usual(), Stages.SILENT);
+        return records(first, second).audit();
     }
 
-    private void write(String file, String text) throws IOException {
-        Path path = folder.resolve(file);
-        Files.createDirectories(path.getParent());
-        Files.writeString(path, text);
+    private WrittenRecords records(String first, String second) throws Exception {
+        return new WrittenRecords(folder)
+                .file("one-line/feeders.csv", "from,device,to", "UTILITY,S,MDP", "MDP,1,LP-2A")
+                .file("one-line/equipment.csv", "name,kind", "UTILITY,utility", "MDP,switchboard", "LP-2A,panel")
+                .file(
+                        "drawings/lp-2a.csv",
+                        "Panel,LP-2A",
+                        "Fed from,MDP/1",
+                        "",
+                        "Circuit,Poles,Amps,Description",
+                        "1,1,20,Recept Rm 201",
+                        "2,1,20,Recept Rm 202",
+                        "3,1,20,Recept Rm 203",
+                        "4,1,20,Recept Rm 204")
+                .file(
+                        "survey/march.csv",
+                        "panel,circuit,found,method",
+                        "UTILITY,S,MDP,opened",
+                        "MDP,1,LP-2A,opened",
+                        "LP-2A,1,Recept Rm " + first + ",opened",
+                        "LP-2A,3,Recept Rm " + second + ",opened");
     }
 
     private static DrawingVerdict schedule(Audit audit) {
@@ -74,11 +78,16 @@ class DangersTest {
 
     @Test
     void what_may_not_be_what_is_drawn_is_counted_on_the_first_page() throws Exception {
-        write(
-                "drawings/lp-3a.csv",
-                "Panel,LP-3A\n\nCircuit,Poles,Amps,Description\n1,1,20,Lights hall\n2,1,20,Sump alarm\n");
-        write("survey/april.csv", "panel,circuit,found,method\nLP-3A,1,Lights room 11,opened\n");
-        assertThat(summary(audit("201", "203")))
-                .contains("To decide    1 device traced to what may not be what is drawn: LP-3A/1");
+        Audit audit = records("201", "203")
+                .file(
+                        "drawings/lp-3a.csv",
+                        "Panel,LP-3A",
+                        "",
+                        "Circuit,Poles,Amps,Description",
+                        "1,1,20,Lights hall",
+                        "2,1,20,Sump alarm")
+                .file("survey/april.csv", "panel,circuit,found,method", "LP-3A,1,Lights room 11,opened")
+                .audit();
+        assertThat(summary(audit)).contains("To decide    1 device traced to what may not be what is drawn: LP-3A/1");
     }
 }

@@ -4,10 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import asfound.finding.Finding;
 import asfound.model.Problem;
-import asfound.recordset.Limits;
-import asfound.recordset.RecordSets;
-import java.io.IOException;
-import java.nio.file.Files;
+import asfound.sample.WrittenRecords;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -24,16 +21,12 @@ class WayNumbersTest {
         for (int way = 1; way <= 7; way++)
             for (int phase = 1; phase <= 3; phase++)
                 board.append(way + ",L" + phase + ",10,1,Lights zone " + way + phase + "\n");
-        write("drawings/db-1.csv", board + "8,L1,63,3,Spare\n8,L2,,,\n8,L3,,,\n");
-        write("one-line/feeders.csv", "from,device,to,poles\nDNO,Q0,MSB,4\nMSB,4,DB-1,3\n");
-        write("survey/may.csv", "panel,circuit,found,method,poles,phase\n" + String.join("\n", rows) + "\n");
-        return Audits.of(RecordSets.open(folder, Limits.usual()), Limits.usual(), Stages.SILENT);
-    }
-
-    private void write(String file, String text) throws IOException {
-        Path path = folder.resolve(file);
-        Files.createDirectories(path.getParent());
-        Files.writeString(path, text);
+        board.append("8,L1,63,3,Spare\n8,L2,,,\n8,L3,,,");
+        return new WrittenRecords(folder)
+                .file("drawings/db-1.csv", board.toString())
+                .file("one-line/feeders.csv", "from,device,to,poles", "DNO,Q0,MSB,4", "MSB,4,DB-1,3")
+                .file("survey/may.csv", "panel,circuit,found,method,poles,phase", String.join("\n", rows))
+                .audit();
     }
 
     private static List<String> messages(Audit audit) {

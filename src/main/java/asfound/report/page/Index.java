@@ -5,6 +5,7 @@ import asfound.audit.Reliance;
 import asfound.audit.ToBeTold;
 import asfound.finding.Accepted;
 import asfound.finding.Finding;
+import asfound.isolation.NamedElsewhere;
 import asfound.isolation.Verdict;
 import asfound.model.Natural;
 import asfound.model.Place;
@@ -12,7 +13,6 @@ import asfound.network.Connection;
 import asfound.network.Device;
 import asfound.network.DeviceRecord;
 import asfound.network.Equipment;
-import asfound.report.NamedElsewhere;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -43,11 +43,17 @@ public final class Index {
     private final MarkedDrawings marked;
     private final Reliance reliance;
     private final NamedElsewhere elsewhere;
+    private final Map<String, Integer> dangersAt = new HashMap<>();
+    private final Map<String, Integer> dangersOn = new HashMap<>();
 
     Index(Audit audit) {
         marked = new MarkedDrawings(audit);
         reliance = Reliance.of(audit);
-        elsewhere = new NamedElsewhere(audit);
+        elsewhere = new NamedElsewhere(audit.network());
+        for (Finding f : audit.dangers()) {
+            dangersAt.merge(f.equipment(), 1, Integer::sum);
+            f.drawings().stream().map(Place::file).distinct().forEach(file -> dangersOn.merge(file, 1, Integer::sum));
+        }
         Set<String> taken = new HashSet<>();
         for (Equipment e : audit.network().equipment()) anchors.put(e.name(), anchor("eq-", e.name(), taken));
         for (Finding f : audit.findings()) findingAnchors.put(f, anchor("", f.id(), taken));
@@ -129,9 +135,19 @@ public final class Index {
         return drawings;
     }
 
-    /** Circuits elsewhere that name an equipment in other words. */
-    public List<String> namedElsewhere(Verdict v) {
-        return elsewhere.of(v);
+    /** How many findings of danger there are at an equipment and its circuits. */
+    public int dangersAt(String equipment) {
+        return dangersAt.getOrDefault(equipment, 0);
+    }
+
+    /** How many there are against what a drawing shows. */
+    public int dangersOn(String file) {
+        return dangersOn.getOrDefault(file, 0);
+    }
+
+    /** Circuits elsewhere that name an equipment in other words; empty where there are none. */
+    public String namedElsewhere(Verdict v) {
+        return NamedElsewhere.inWords(elsewhere.of(v));
     }
 
     public String drawings(Finding f) {

@@ -37,13 +37,6 @@ public record Page(Audit audit, Index index, List<Picture> pictures, String styl
         return verdicts(standing).size();
     }
 
-    /** How many findings of danger there are at an equipment and its circuits. */
-    public int dangers(String equipment) {
-        return (int) audit.dangers().stream()
-                .filter(f -> f.equipment().equals(equipment))
-                .count();
-    }
-
     /** Between which days the survey was made; empty where it gives none. */
     public String surveyed() {
         List<LocalDate> days = audit.survey().stream()

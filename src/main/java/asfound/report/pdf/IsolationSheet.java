@@ -1,12 +1,12 @@
 package asfound.report.pdf;
 
 import asfound.audit.Audit;
+import asfound.isolation.NamedElsewhere;
 import asfound.isolation.Verdict;
 import asfound.isolation.Verdict.Standing;
 import asfound.model.Place;
 import asfound.network.Device;
 import asfound.network.Equipment;
-import asfound.report.NamedElsewhere;
 import asfound.report.Unread;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -206,9 +206,8 @@ public final class IsolationSheet {
         String dark = verdict.alsoDark().isEmpty()
                 ? "Nothing else is known to lose supply with the drawn points open."
                 : "Also loses supply with the drawn points open: " + String.join(", ", verdict.alsoDark()) + ".";
-        List<String> named = new NamedElsewhere(audit).of(verdict);
-        if (!named.isEmpty())
-            dark = "Named by other circuits, which may bring supply into it: " + String.join(", ", named) + ". " + dark;
+        String named = NamedElsewhere.inWords(new NamedElsewhere(audit.network()).of(verdict));
+        if (!named.isEmpty()) dark = "Named by other circuits, which may bring supply into it: " + named + ". " + dark;
         if (flow.isLengthwise()) flow.text(live + all + unknown + " " + dark, Type.plain(9));
         else flow.text(live + all + unknown, Type.plain(9)).text(dark, Type.plain(9));
     }

@@ -2,6 +2,7 @@ package asfound.report.terminal;
 
 import asfound.audit.Audit;
 import asfound.isolation.DrawingVerdict;
+import asfound.isolation.NamedElsewhere;
 import asfound.isolation.Verdict;
 import asfound.isolation.Verdict.Standing;
 import asfound.model.Observation;
@@ -10,7 +11,6 @@ import asfound.network.DeviceRecord;
 import asfound.network.DeviceRecord.Sighting;
 import asfound.network.Equipment;
 import asfound.report.Cautions;
-import asfound.report.NamedElsewhere;
 import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -59,8 +59,8 @@ public final class IsolationText {
             say(proven ? "Live from" : "May be live", String.join(", ", verdict.liveFrom()));
             say("by way of", String.join(" > ", verdict.path()));
         }
-        List<String> named = new NamedElsewhere(audit).of(verdict);
-        if (!named.isEmpty()) say("Names it too", String.join(", ", named) + ": see whether it brings supply into it");
+        String named = NamedElsewhere.inWords(new NamedElsewhere(audit.network()).of(verdict));
+        if (!named.isEmpty()) say("Names it too", named + ": see whether it brings supply into it");
         dark("Also dark", "with the drawn points open", verdict.alsoDark());
         if (!verdict.alsoDarkAsFound().equals(verdict.alsoDark()))
             dark("Also dark", "with the found points open", verdict.alsoDarkAsFound());

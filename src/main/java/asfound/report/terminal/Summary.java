@@ -156,10 +156,7 @@ public final class Summary {
                 .filter(f -> f.severity() == Severity.DANGER)
                 .toList();
         if (dangers.isEmpty()) return List.of();
-        String where = dangers.stream()
-                .map(f -> f.kind() + " at " + f.equipment()
-                        + f.circuit().map(c -> "/" + c).orElse(""))
-                .collect(Collectors.joining(", "));
+        String where = dangers.stream().map(Finding::inShort).collect(Collectors.joining(", "));
         return List.of(shown.cut("Accepted, and a danger still: " + dangers.size() + " (" + where + ")", Shown.WIDTH));
     }
 

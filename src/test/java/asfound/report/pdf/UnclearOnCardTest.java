@@ -2,12 +2,9 @@ package asfound.report.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import asfound.audit.Audits;
-import asfound.audit.Stages;
-import asfound.recordset.Limits;
-import asfound.recordset.RecordSets;
+import asfound.audit.Audit;
+import asfound.sample.WrittenRecords;
 import java.io.ByteArrayOutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,13 +17,20 @@ class UnclearOnCardTest {
 
     @Test
     void the_card_gives_both_and_marks_the_entry_as_in_doubt() throws Exception {
-        write(
-                "drawings/lp-3.csv",
-                "Panel,LP-3\n\nCircuit,Poles,Amps,Description\n1,1,20,Lights hall\n2,1,20,Sump alarm\n");
-        write(
-                "survey/april.csv",
-                "panel,circuit,found,method\nLP-3,1,Lights room 11,opened\nLP-3,2,Sump alarm,opened\n");
-        var audit = Audits.of(RecordSets.open(folder, Limits.usual()), Limits.usual(), Stages.SILENT);
+        Audit audit = new WrittenRecords(folder)
+                .file(
+                        "drawings/lp-3.csv",
+                        "Panel,LP-3",
+                        "",
+                        "Circuit,Poles,Amps,Description",
+                        "1,1,20,Lights hall",
+                        "2,1,20,Sump alarm")
+                .file(
+                        "survey/april.csv",
+                        "panel,circuit,found,method",
+                        "LP-3,1,Lights room 11,opened",
+                        "LP-3,2,Sump alarm,opened")
+                .audit();
         ByteArrayOutputStream card = new ByteArrayOutputStream();
         DoorCard.write(audit, "LP-3", Paper.A4, card);
         assertThat(Written.text(card.toByteArray(), 1).replaceAll("\\s+", " "))
@@ -34,11 +38,5 @@ class UnclearOnCardTest {
                 .contains("Sump alarm")
                 .doesNotContain("DRAWN Sump");
         assertThat(Written.text(card.toByteArray(), 2)).contains("1 in doubt");
-    }
-
-    private void write(String file, String text) throws Exception {
-        Path path = folder.resolve(file);
-        Files.createDirectories(path.getParent());
-        Files.writeString(path, text);
     }
 }
