@@ -95,7 +95,10 @@ final class Differences {
                 c.evidence()));
     }
 
-    /** By the phases that its position names or by the drawing's load columns where it has them, else by the convention that the panel's other devices follow. */
+    /**
+     * By the phases that its position names or by the drawing's load columns, else by the convention that the panel's other
+     * devices follow.
+     */
     private static Optional<Difference> phase(PhaseOrder order, Comparison c) {
         Seen seen = Seen.of(c, Field.PHASE, o -> Seen.phases(o.phase()));
         Optional<Circuit> entry = PhaseOrder.entry(c);

@@ -29,7 +29,7 @@ final class Phases {
         return letters.length() == c.poles() ? Optional.of(letters.toString()) : Optional.empty();
     }
 
-    /** The phases that the entry's own positions name, {@code 3L1}, {@code 4L1/L2/L3}, as A, B and C; empty where they name none. */
+    /** The phases that an entry's own positions name, {@code 3L1}, as A, B and C; empty where they name none. */
     static Optional<String> named(Circuit c) {
         if (!OF_WAY.matcher(c.label()).find()) return Optional.empty();
         TreeSet<Character> letters = new TreeSet<>();

@@ -138,8 +138,8 @@ final class DeviceKeys {
     }
 
     /**
-     * What a plain number with three poles means: on a board with ways and phases such a device lies on the phases of one way, and
-     * no position but a way's first can be its lowest. {@code 8} with three poles is way 8.
+     * What a plain number with three poles means: on a board with ways and phases such a device lies on the phases of one way,
+     * and no position but a way's first can be its lowest. {@code 8} with three poles is way 8.
      *
      * @param poles that were seen or drawn; blank where none were
      */

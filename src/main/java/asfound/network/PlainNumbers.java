@@ -45,7 +45,7 @@ final class PlainNumbers {
         if (!at.isStated() || !circuit.isStated()) return;
         String panel = panel(at);
         CircuitRef ref = ref(circuit);
-        if (keys.meant(panel, ref, poles) != ref || !keys.mayBeWay(panel, ref)) return;
+        if (!keys.meant(panel, ref, poles).equals(ref) || !keys.mayBeWay(panel, ref)) return;
         int number = ref.positions().get(0);
         int way = (number + 2) / 3, phase = (number + 2) % 3 + 1;
         problems.add(new Problem(

@@ -33,8 +33,8 @@ final class PlacedLetters {
     }
 
     /**
-     * Takes in a letter, unless it is too small to be read or stands outside of the page; one that runs askew is kept apart. The matrix
-     * {@code a b c d e f} leads from the letter's space to the page's own (ISO 32000-1, 9.4.4); it is reckoned with in single
+     * Takes in a letter, unless it is too small to be read or stands outside of the page; one that runs askew is kept apart.
+     * The matrix {@code a b c d e f} leads from the letter's space to the page's own (ISO 32000-1, 9.4.4); it is reckoned with in single
      * precision, as the library does.
      *
      * @param advance to the next letter, in the letter's space

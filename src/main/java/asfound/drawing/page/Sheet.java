@@ -11,6 +11,7 @@ import java.util.function.Function;
  * @param width of the frame in points
  * @param height of the frame in points
  * @param words from top to bottom and left to right
+ * @param askew the texts that run neither across nor along it, as stamps do
  * @param across the horizontal rules
  * @param down the vertical rules
  * @param places from a box of this frame to its place in the file

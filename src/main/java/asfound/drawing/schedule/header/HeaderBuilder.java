@@ -173,7 +173,7 @@ final class HeaderBuilder {
         name.alone(region);
     }
 
-    /** Where nothing else names the panel: a name beside a title that stands over the directory, though its header be elsewhere. */
+    /** Where nothing else names the panel: a name beside a title over the directory, though its header be elsewhere. */
     void nameBesideTitle(LabelReader.Labelled above) {
         name.besideTitle(above);
     }

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * The phrases of a sheet as they are read: without what is printed over them and the marks of its border's zones, and parted where two things stand no
- * further apart than words do.
+ * The phrases of a sheet as they are read: without what is printed over them and the marks of its border's zones, and parted
+ * where two things stand no further apart than words do.
  */
 public final class SheetPhrases {
 

@@ -13,7 +13,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Columns of positions whose rows lie side by side, and where among the cells of a spreadsheet another table begins beside one. */
+/**
+ * Columns of positions whose rows lie side by side, and where among the cells of a spreadsheet another table begins beside
+ * one.
+ */
 final class Bands {
 
     private final Sheet sheet;
